@@ -1,0 +1,15 @@
+import type { VerbEntry } from './verb.ts';
+
+/** Every verb of the command line, in the order in which --help lists them. */
+export const VERBS: readonly VerbEntry[] = [
+  {
+    name: 'solve',
+    says: 'where every bone of a rig stands, in one pose or in many',
+    load: async () => (await import('./verbs/solve.ts')).solveVerb,
+  },
+  {
+    name: 'mirror',
+    says: 'a rig reflected, or one side of it copied across',
+    load: async () => (await import('./verbs/mirror.ts')).mirrorVerb,
+  },
+];
