@@ -1,0 +1,129 @@
+import { z } from 'zod';
+
+/**
+ * What content/exercises/<id>/exercise.json may hold (after `$file` is resolved, before a structure's names
+ * are filled in). Each field tells its author what it does; `npx counterpose check-content` names what is off.
+ */
+
+const text = z.string().min(1);
+const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'an id: small letters, digits and single hyphens');
+/** A number, or "$name" for a structure to fill in. */
+const number = z.union([z.number(), z.string().regex(/^\$/)]);
+/** A part's id, or the name of a bone of the start. */
+const spoken = text;
+const edit = z.record(z.string(), z.unknown()).describe('what is changed in the rig; lists are keyed by name, null takes away');
+const parts = z.record(z.string(), text).describe('part id to bone, or bone.switch');
+const only = z.array(id).optional().describe('structures in which this item stands');
+const axis = z.union([text, z.array(z.number()).length(3)]);
+const by = z.enum(['move', 'turn']).describe('move: millimetres of base and tip; turn: degrees of orientation');
+const where = z.strictObject({ bone: spoken, at: z.number().min(0).max(1).optional() });
+
+const common = {
+  id,
+  weight: z.number().positive().optional(),
+  allowed: z.number().min(0).describe('in the unit of the kind'),
+  says: text.describe('what is asked, in one sentence'),
+  missed: text.optional().describe('what to say of a miss, where the general sentence teaches less'),
+  at: z.record(z.string(), number).optional().describe('inputs held at these values in every probe'),
+  only,
+};
+
+const requirement = z.discriminatedUnion('kind', [
+  z.strictObject({ ...common, kind: z.literal('aims-at'), bone: spoken, axis: axis.optional(), target: where }),
+  z.strictObject({ ...common, kind: z.literal('answers-to'), bone: spoken, input: id, by }),
+  z.strictObject({ ...common, kind: z.literal('holds-still'), bone: spoken, moving: z.array(id).min(1), by }),
+  z.strictObject({
+    ...common,
+    kind: z.literal('hands-over'),
+    bone: spoken,
+    switch: id,
+    by,
+    ends: z
+      .array(z.strictObject({ value: z.number(), governs: z.array(id), lets: z.array(id), least: z.number().min(0) }))
+      .min(1),
+  }),
+  z.strictObject({
+    ...common,
+    kind: z.literal('stays-between'),
+    bone: spoken,
+    switch: id,
+    by,
+    steps: z.number().int().min(2).max(32).optional(),
+  }),
+  z.strictObject({ ...common, kind: z.literal('rest-unchanged'), bones: z.array(spoken).min(1), by }),
+  z.strictObject({ ...common, kind: z.literal('role'), bone: spoken, is: z.array(text).min(1) }),
+  z.strictObject({ ...common, kind: z.literal('kept') }),
+  z.strictObject({ ...common, kind: z.literal('evaluates') }),
+]);
+
+const input = z
+  .strictObject({
+    id,
+    part: id.optional(),
+    bone: text.optional(),
+    switch: text.optional(),
+    channel: z
+      .string()
+      .regex(/^((move|turn|size)\.[xyz]|\$\w+)$/, 'a channel such as move.x')
+      .optional(),
+    min: number,
+    max: number,
+    only,
+  })
+  .refine(({ part, bone, switch: own }) => [part, bone, own].filter(Boolean).length === 1, {
+    error: 'exactly one of part, bone and switch',
+  });
+
+export const exerciseSchema = z.strictObject({
+  format: z.literal('counterpose/exercise'),
+  version: z.literal(1),
+  id,
+  lesson: z.string().regex(/^\d\.\d$/, 'a lesson such as "3.4"'),
+  title: text,
+  kind: z.enum(['build', 'repair']),
+  graded: z.boolean().describe('three references and four structures at least'),
+  skills: z.array(text).min(1),
+  task: text.describe('what to make, as a supervisor would say it'),
+  why: text.describe('why an animator cares'),
+  start: z.record(z.string(), z.unknown()).describe('the rig the learner begins with'),
+  kept: z.array(z.strictObject({ bone: text, fields: z.array(text).min(1), only })),
+  parts: z.array(z.strictObject({ id, is: z.enum(['bone', 'switch']), name: text, given: z.boolean(), says: text, only })),
+  inputs: z.array(input).min(1),
+  keepOut: z.array(z.strictObject({ says: text, point: where, near: where, within: z.number().positive(), only })),
+  requirements: z.array(requirement).min(2),
+  references: z.array(z.strictObject({ id, says: text, edit, parts: parts.optional(), only })).min(2),
+  wrongTurns: z
+    .array(
+      z.strictObject({
+        id,
+        says: text,
+        tells: text,
+        from: id.optional(),
+        edit,
+        parts: parts.optional(),
+        misses: z.array(id).min(1),
+        only,
+      }),
+    )
+    .min(3),
+  freeChoices: z.array(z.strictObject({ says: text, from: id.optional(), edit, only })),
+  hints: z.array(
+    z.strictObject({
+      step: z.enum(['pose', 'requirement', 'where', 'principle', 'worked']),
+      requirement: id.optional(),
+      says: text,
+      only,
+    }),
+  ),
+  structures: z
+    .array(
+      z.strictObject({
+        id,
+        says: text,
+        let: z.record(z.string(), z.unknown()).optional(),
+        reflect: z.boolean().optional(),
+      }),
+    )
+    .min(1),
+  sizes: z.array(z.number().positive()).min(1),
+});

@@ -1,0 +1,35 @@
+import type { Exercise, ResolvedWrongTurn } from './exercise/definition.ts';
+import { type Finding, type Proof, prove } from './prove.ts';
+
+/** A wrong turn with what proving it found, to be compared with an answer. */
+export interface KnownWrong {
+  wrong: ResolvedWrongTurn;
+  proof: Proof;
+}
+
+export function knownWrongs(exercise: Exercise): KnownWrong[] {
+  return exercise.wrongTurns.map((wrong) => ({ wrong, proof: prove(exercise, wrong.rig, wrong.parts) }));
+}
+
+/**
+ * The wrong turn that a missed requirement shows: the one that fails in the same way on every canonical
+ * probe. Where several do, one whose other misses agree as well, then the one listed first.
+ */
+export function diagnose(findings: readonly Finding[], missed: Finding, known: readonly KnownWrong[]): string | null {
+  const at = findings.indexOf(missed);
+  const alike = known.filter(({ proof }) => failsAlike(missed, proof.findings[at]!));
+  const whole = alike.find(({ proof }) => findings.every((finding, i) => finding.status === proof.findings[i]!.status));
+  return (whole ?? alike[0])?.wrong.id ?? null;
+}
+
+function failsAlike(a: Finding, b: Finding): boolean {
+  if (b.status !== 'missed') return false;
+  if (a.profile.length !== b.profile.length) return false;
+  if (a.profile.length === 0) return JSON.stringify(a.cause) === JSON.stringify(b.cause);
+  return a.profile.every((value, i) => closeEnough(value, b.profile[i]!, a.requirement.allowed));
+}
+
+/** Within a tenth of the tolerance, or a fiftieth of the value. */
+function closeEnough(a: number, b: number, allowed: number): boolean {
+  return a === b || Math.abs(a - b) <= Math.max(0.1 * allowed, 0.02 * Math.max(Math.abs(a), Math.abs(b)));
+}

@@ -1,0 +1,45 @@
+import type { Axis } from '../../solver/document/rig.ts';
+import type { Input, InputChannel, Requirement } from './definition.ts';
+
+/** Channels that change sign in a mirrored frame (x = 0 plane; +x of a bone runs opposite to the reflection). */
+const NEGATED: ReadonlySet<InputChannel> = new Set(['move.x', 'turn.y', 'turn.z'] as const);
+
+/** Swaps the words left and right wherever they stand alone or as a word of a name. */
+export function swapSides(text: string): string {
+  return text.replace(/(?<![a-z])(left|right)(?![a-z])/gi, (word) => matchCase(word, OTHER[word.toLowerCase()]!));
+}
+const OTHER: Readonly<Record<string, string>> = { left: 'right', right: 'left' };
+
+function matchCase(model: string, word: string): string {
+  return model[0] === model[0]!.toUpperCase() ? word[0]!.toUpperCase() + word.slice(1) : word;
+}
+
+/** Swaps sides in every text and key of plain data, so that what refers to what stays true. */
+export function swapSidesIn<T>(value: T): T {
+  if (typeof value === 'string') return swapSides(value) as T;
+  if (Array.isArray(value)) return value.map(swapSidesIn) as T;
+  if (value === null || typeof value !== 'object') return value;
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [swapSides(key), swapSidesIn(inner)])) as T;
+}
+
+export function reflectInput(input: Input): Input {
+  return input.channel && NEGATED.has(input.channel) ? { ...input, min: 0 - input.max, max: 0 - input.min } : input;
+}
+
+export function reflectRequirement(requirement: Requirement, inputs: readonly Input[]): Requirement {
+  const result = { ...requirement };
+  if ('axis' in result && result.axis !== undefined) result.axis = reflectAxis(result.axis);
+  if (result.at) {
+    const negated = new Set(inputs.filter((input) => input.channel && NEGATED.has(input.channel)).map(({ id }) => id));
+    result.at = Object.fromEntries(
+      Object.entries(result.at).map(([id, value]) => [id, negated.has(id) ? 0 - value : value]),
+    );
+  }
+  return result;
+}
+
+function reflectAxis(axis: Axis): Axis {
+  if (axis === '+x') return '-x';
+  if (axis === '-x') return '+x';
+  return typeof axis === 'string' ? axis : [0 - axis[0], axis[1], axis[2]];
+}

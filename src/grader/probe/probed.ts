@@ -1,0 +1,93 @@
+import type { Requirement } from '../exercise/definition.ts';
+import type { Finding } from '../prove.ts';
+import type { BehaviourKind, Meter } from '../requirements/kind.ts';
+import { sixDigits } from '../round.ts';
+import type { Subject } from '../subject.ts';
+import { fillProbes } from './fill.ts';
+import { ladder } from './ladder.ts';
+import { freeInputs, held, keepOutTest } from './probes.ts';
+import { hunt } from './search.ts';
+
+const FILL_COUNT = 400;
+/** From how many of the worst probes a hunt starts. */
+const HUNTS = 3;
+
+/** Probes shared by all requirements of a subject. */
+export interface CommonProbes {
+  ladder: Float64Array[];
+  fill: Float64Array[];
+  keptOut: (values: Float64Array) => boolean;
+}
+
+export function commonProbes(subject: Subject): CommonProbes {
+  const fill = fillProbes(subject.inputs, FILL_COUNT, subject.exercise.seed);
+  return { ladder: ladder(subject.inputs), fill, keptOut: keepOutTest(subject) };
+}
+
+interface Measured {
+  values: Float64Array;
+  measured: number;
+}
+type Worse = (a: number, b: number) => boolean;
+
+/** Measures one behaviour over the canonical probes, the fill, and a hunt from the worst of them. */
+export function probed(
+  requirement: Requirement,
+  kind: BehaviourKind<Requirement>,
+  subject: Subject,
+  common: CommonProbes,
+): Omit<Finding, 'requirement'> {
+  const worse: Worse = kind.atLeast ? (a, b) => a < b : (a, b) => a > b;
+  const measure = guarded(kind, kind.meter(requirement, subject), common.keptOut);
+  const measureHeld = (probe: Float64Array): Measured => {
+    const values = held(requirement, subject, probe);
+    return { values, measured: measure(values) };
+  };
+  const canonical = (kind.probes?.(requirement, subject, common.ladder) ?? common.ladder).map(measureHeld);
+  const tried = kind.probes ? canonical : [...canonical, ...common.fill.map(measureHeld)];
+  const ranked = rank(tried, worse);
+  const free = freeInputs(requirement, subject);
+  const hunted = kind.probes
+    ? []
+    : ranked.slice(0, HUNTS).map(({ values }) => hunt(values, free, subject.inputs, measure, worse));
+  const worst = rank([ranked[0]!, ...hunted], worse)[0]!;
+  const measured = sixDigits(worst.measured);
+  const met = kind.atLeast ? measured >= requirement.allowed : measured <= requirement.allowed;
+  return {
+    status: met ? 'met' : 'missed',
+    measured,
+    cause: lockOf(requirement, kind, subject),
+    probes: canonical.map(({ values }) => values),
+    profile: canonical.map(({ measured: value }) => value),
+    worst: worst.values,
+    meter: measure,
+  };
+}
+
+/** A kept-out pose measures as nothing wrong; what is no number as the worst there is. */
+function guarded(kind: BehaviourKind<Requirement>, meter: Meter, keptOut: CommonProbes['keptOut']): Meter {
+  const [fine, broken] = kind.atLeast ? [Number.POSITIVE_INFINITY, 0] : [0, Number.POSITIVE_INFINITY];
+  return (values) => {
+    if (keptOut(values)) return fine;
+    const found = meter(values);
+    return Number.isNaN(found) ? broken : found;
+  };
+}
+
+/** Worst first; among equals the earlier one. */
+function rank(tried: readonly Measured[], worse: Worse): Measured[] {
+  return tried
+    .map((item, order) => ({ item, order }))
+    .sort((a, b) => {
+      if (worse(a.item.measured, b.item.measured)) return -1;
+      if (worse(b.item.measured, a.item.measured)) return 1;
+      return a.order - b.order;
+    })
+    .map(({ item }) => item);
+}
+
+function lockOf(requirement: Requirement, kind: BehaviourKind<Requirement>, subject: Subject) {
+  if (!kind.atLeast) return null;
+  const input = kind.inputs(requirement).find((id) => subject.inputs[subject.inputIndex.get(id)!]!.stuck === 'locked');
+  return input === undefined ? null : ({ why: 'locked', input } as const);
+}

@@ -1,0 +1,66 @@
+import type { Rig } from '../solver/document/rig.ts';
+import { unboundOf } from './bind.ts';
+import type { Exercise, Requirement } from './exercise/definition.ts';
+import { commonProbes, probed } from './probe/probed.ts';
+import type { Built, Meter, StructureKind } from './requirements/kind.ts';
+import { kindOf } from './requirements/table.ts';
+import type { Cause } from './result.ts';
+import { type Prepared, subjectOf } from './subject.ts';
+
+/** What proving one requirement of one rig found. */
+export interface Finding {
+  requirement: Requirement;
+  status: 'met' | 'missed' | 'not-checked';
+  /** The worst measurement, rounded; null where there is none. */
+  measured: number | null;
+  cause: Cause | null;
+  /** Of a behaviour: the canonical probes, and what each measured. */
+  probes: readonly Float64Array[];
+  profile: readonly number[];
+  /** The input values of the worst measurement. */
+  worst: Float64Array | null;
+  meter: Meter | null;
+}
+
+export interface Proof {
+  prepared: Prepared;
+  findings: Finding[];
+}
+
+/** Proves every requirement of the exercise on a rig. The seed shifts the fill; all else is canonical. */
+export function prove(exercise: Exercise, rig: Rig, parts: Readonly<Record<string, string>> = {}): Proof {
+  const prepared = subjectOf(exercise, rig, parts);
+  const common = prepared.ok ? commonProbes(prepared.subject) : null;
+  const findings = exercise.requirements.map((requirement) => {
+    const kind = kindOf(requirement);
+    const binding = prepared.ok ? prepared.subject.binding : prepared.binding;
+    const spoken = [...kind.bones(requirement), ...partsOfInputs(exercise, kind.inputs(requirement))];
+    const unbound = unboundOf(spoken, exercise, binding);
+    if (unbound) return unmeasured(requirement, 'missed', { why: 'unbound', part: unbound.id });
+    if (kind.about === 'structure') {
+      const cycle = prepared.ok ? null : prepared.cycle;
+      return inspected(requirement, kind, { exercise, rig, binding, cycle });
+    }
+    if (!prepared.ok) return unmeasured(requirement, 'not-checked', { why: 'cycle', cycle: prepared.cycle });
+    return { requirement, ...probed(requirement, kind, prepared.subject, common!) };
+  });
+  return { prepared, findings };
+}
+
+/** Parts that inputs move, so that an unbound one is asked for by name. */
+function partsOfInputs(exercise: Exercise, ids: readonly string[]): string[] {
+  return exercise.inputs.flatMap((input) => (ids.includes(input.id) && input.part ? [input.part] : []));
+}
+
+const NOTHING = { profile: [], probes: [], worst: null, meter: null } as const;
+
+function unmeasured(requirement: Requirement, status: Finding['status'], cause: Cause): Finding {
+  return { requirement, status, measured: null, cause, ...NOTHING };
+}
+
+function inspected(requirement: Requirement, kind: StructureKind<Requirement>, built: Built): Finding {
+  const { measured, places } = kind.inspect(requirement, built);
+  const status = measured <= requirement.allowed ? 'met' : 'missed';
+  const cause: Cause | null = places.length ? { why: 'structure', places } : null;
+  return { requirement, status, measured, cause, ...NOTHING };
+}

@@ -1,0 +1,30 @@
+import { ends } from '../probe/ladder.ts';
+import { restValues } from '../probe/bound-input.ts';
+import { changeMeter, unitOf } from './change.ts';
+import type { BehaviourKind, OfKind } from './kind.ts';
+
+type AnswersTo = OfKind<'answers-to'>;
+
+/**
+ * How far the bone goes from its place at rest when the input alone is moved to an end: the lesser of its
+ * ends. So a lock, a limit or a link that cancels the input cannot make the other requirements empty.
+ */
+export const answersTo: BehaviourKind<AnswersTo> = {
+  kind: 'answers-to',
+  about: 'behaviour',
+  atLeast: true,
+  unit: unitOf,
+  bones: ({ bone }) => [bone],
+  inputs: ({ input }) => [input],
+  missed: ({ bone, input }, { measured, allowed, nameOf }) =>
+    `Moving ${nameOf(input)} to its end moves ${nameOf(bone)} by ${measured} only; at least ${allowed} is asked.`,
+  meter: (requirement, subject) => changeMeter(requirement, subject, [requirement.input]),
+  probes({ input }, subject) {
+    const index = subject.inputIndex.get(input)!;
+    return ends(subject.inputs[index]!).map((value) => {
+      const probe = restValues(subject.inputs);
+      probe[index] = value;
+      return probe;
+    });
+  },
+};

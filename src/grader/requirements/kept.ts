@@ -1,0 +1,48 @@
+import type { Bone } from '../../solver/document/rig.ts';
+import type { OfKind, StructureKind } from './kind.ts';
+
+/** Fields of given bones that are no longer as they were in the start; their count. */
+export const kept: StructureKind<OfKind<'kept'>> = {
+  kind: 'kept',
+  about: 'structure',
+  unit: () => 'fields',
+  bones: () => [],
+  inputs: () => [],
+  missed: (_, { places }) => `What was given should stay as it was: ${places.join(', ')}.`,
+  inspect(_, { exercise, rig }) {
+    const built = new Map(rig.bones.map((bone) => [bone.name, bone]));
+    const given = new Map(exercise.start.bones.map((bone) => [bone.name, bone]));
+    const places = exercise.kept.flatMap(({ bone, fields }) => changes(given.get(bone)!, built.get(bone), fields));
+    return { measured: places.length, places };
+  },
+};
+
+function changes(given: Bone, built: Bone | undefined, fields: readonly string[]): string[] {
+  if (!built) return [`${given.name} is gone`];
+  return fields.filter((field) => !stays(given, built, field)).map((field) => `${field} of ${given.name}`);
+}
+
+const DEFAULTS: Readonly<Record<string, unknown>> = { attach: 'free', inherits: 'all', turnOrder: 'xyz' };
+const OPEN = [false, false, false] as const;
+
+/** Links and switches of the start must still stand as they were; new ones beside them are free. */
+function stays(given: Bone, built: Bone, field: string): boolean {
+  if (field === 'links' || field === 'switches') {
+    const now: readonly { name: string }[] = built[field] ?? [];
+    return (given[field] ?? []).every((old) => alike(old, now.find((item) => item.name === old.name)));
+  }
+  return alike(valueOf(given, field), valueOf(built, field));
+}
+
+function valueOf(bone: Bone, field: string): unknown {
+  if (field === 'locks') return { move: OPEN, turn: OPEN, size: OPEN, ...bone.locks };
+  return bone[field as keyof Bone] ?? DEFAULTS[field];
+}
+
+/** Numbers may differ by a written-out rounding, 1e-9; nothing else may. */
+function alike(a: unknown, b: unknown): boolean {
+  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= 1e-9;
+  if (a === null || b === null || typeof a !== 'object' || typeof b !== 'object') return a === b;
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
+  return [...keys].every((key) => alike(a[key as keyof object], b[key as keyof object]));
+}

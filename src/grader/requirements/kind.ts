@@ -1,0 +1,57 @@
+import type { Binding } from '../bind.ts';
+import type { Exercise, Requirement } from '../exercise/definition.ts';
+import type { Rig } from '../../solver/document/rig.ts';
+import type { Subject } from '../subject.ts';
+
+/** A measurement over the inputs: one value an input, in the exercise's order. */
+export type Meter = (values: Float64Array) => number;
+
+interface KindBase<R extends Requirement> {
+  kind: R['kind'];
+  unit(requirement: R): string;
+  /** Parts and bones it speaks of. */
+  bones(requirement: R): readonly string[];
+  /** Inputs it speaks of. */
+  inputs(requirement: R): readonly string[];
+  /** What a miss means in general, with the numbers as they will be shown. */
+  missed(requirement: R, shown: Shown): string;
+}
+
+/** What the rig does. */
+export interface BehaviourKind<R extends Requirement> extends KindBase<R> {
+  about: 'behaviour';
+  /** It is met by at least what is allowed, not by at most. */
+  atLeast?: true;
+  meter(requirement: R, subject: Subject): Meter;
+  /** Probes of its own in place of the common ones; then nothing is hunted for. */
+  probes?(requirement: R, subject: Subject, ladder: readonly Float64Array[]): Float64Array[];
+}
+
+/** What stands in the document. */
+export interface StructureKind<R extends Requirement> extends KindBase<R> {
+  about: 'structure';
+  inspect(requirement: R, built: Built): Inspection;
+}
+
+export interface Built {
+  exercise: Exercise;
+  rig: Rig;
+  binding: Binding;
+  cycle: readonly string[] | null;
+}
+
+export interface Inspection {
+  measured: number;
+  /** What stands in the way, in words of the document. */
+  places: string[];
+}
+
+export interface Shown {
+  measured: string;
+  allowed: string;
+  places: readonly string[];
+  nameOf(spoken: string): string;
+}
+
+export type Kind<R extends Requirement = Requirement> = BehaviourKind<R> | StructureKind<R>;
+export type OfKind<K extends Requirement['kind']> = Extract<Requirement, { kind: K }>;

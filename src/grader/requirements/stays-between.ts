@@ -1,0 +1,58 @@
+import type { Subject } from '../subject.ts';
+import { distanceMeter, unitOf } from './change.ts';
+import type { BehaviourKind, OfKind } from './kind.ts';
+
+type StaysBetween = OfKind<'stays-between'>;
+
+/**
+ * How far the bone strays, part way along the switch, from the shortest way between what it does at the
+ * two ends: (d(here, one end) + d(here, other end) − d(ends)) / 2, which is 0 on that way and is the whole
+ * distance where both ends agree.
+ */
+export const staysBetween: BehaviourKind<StaysBetween> = {
+  kind: 'stays-between',
+  about: 'behaviour',
+  unit: unitOf,
+  bones: ({ bone }) => [bone],
+  inputs: ({ switch: id }) => [id],
+  missed: ({ bone, switch: id }, { measured, allowed, nameOf }) =>
+    `Part way along ${nameOf(id)}, ${nameOf(bone)} strays ${measured} from the way between both ends; ${allowed} is allowed.`,
+  meter(requirement, subject) {
+    const index = subject.inputIndex.get(requirement.switch)!;
+    const { min, max } = subject.inputs[index]!;
+    const distance = distanceMeter(subject, requirement.bone, requirement.by);
+    const low = new Float64Array(12);
+    const high = new Float64Array(12);
+    const here = new Float64Array(12);
+    const values = new Float64Array(subject.inputs.length);
+    const keepAt = (switchValue: number, into: Float64Array) => {
+      values[index] = switchValue;
+      distance.keep(values, into);
+    };
+    return (probe) => {
+      values.set(probe);
+      keepAt(probe[index]!, here);
+      keepAt(min, low);
+      keepAt(max, high);
+      const around = distance.between(here, low) + distance.between(here, high);
+      return (around - distance.between(low, high)) / 2;
+    };
+  },
+  probes: (requirement, subject, ladder) => partWay(requirement, subject, ladder),
+};
+
+/** Every probe with the switch at rest, at each step between its ends. */
+function partWay(requirement: StaysBetween, subject: Subject, ladder: readonly Float64Array[]): Float64Array[] {
+  const index = subject.inputIndex.get(requirement.switch)!;
+  const { min, max, rest } = subject.inputs[index]!;
+  const steps = requirement.steps ?? 4;
+  return ladder
+    .filter((probe) => probe[index] === rest)
+    .flatMap((probe) =>
+      Array.from({ length: steps - 1 }, (_, step) => {
+        const stepped = probe.slice();
+        stepped[index] = min + ((max - min) * (step + 1)) / steps;
+        return stepped;
+      }),
+    );
+}

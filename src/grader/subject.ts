@@ -1,0 +1,55 @@
+import { compile, createState, evaluate, packPose, type Program, type State } from '../solver/index.ts';
+import type { Rig } from '../solver/document/rig.ts';
+import { type Binding, bindParts, boneOf } from './bind.ts';
+import type { Exercise } from './exercise/definition.ts';
+import { type BoundInput, bindInputs } from './probe/bound-input.ts';
+import { poseOf } from './probe/pose.ts';
+
+/** A built rig ready to be probed: compiled, its parts bound, the exercise's inputs tied to its channels. */
+export interface Subject {
+  readonly exercise: Exercise;
+  readonly rig: Rig;
+  readonly program: Program;
+  readonly state: State;
+  readonly binding: Binding;
+  readonly inputs: readonly BoundInput[];
+  readonly inputIndex: ReadonlyMap<string, number>;
+  /** How often the rig was evaluated. */
+  evaluations: number;
+}
+
+export type Prepared = { ok: true; subject: Subject } | { ok: false; binding: Binding; cycle: string[] };
+
+export function subjectOf(exercise: Exercise, rig: Rig, parts: Readonly<Record<string, string>> = {}): Prepared {
+  const binding = bindParts(exercise.parts, rig, parts);
+  const compiled = compile(rig);
+  if (!compiled.ok) return { ok: false, binding, cycle: compiled.cycle };
+  const { program } = compiled;
+  const inputs = bindInputs(exercise.inputs, rig, binding);
+  const inputIndex = new Map(inputs.map((input, index) => [input.id, index]));
+  const state = createState(program);
+  return {
+    ok: true,
+    subject: { exercise, rig, program, state, binding, inputs, inputIndex, evaluations: 0 },
+  };
+}
+
+/**
+ * World transforms (12 doubles a bone) with the inputs at these values; what an animator cannot set is
+ * left at rest. The array is the subject's own and is overwritten by the next call.
+ */
+export function worldAt(subject: Subject, values: Float64Array): Float64Array {
+  const { program, state } = subject;
+  packPose(program, poseOf(subject, values), state.pose);
+  evaluate(program, state, state.pose);
+  subject.evaluations++;
+  return state.world;
+}
+
+/** Where a bone's transform starts in the world array; the bone is a part or one of the rig by name. */
+export function worldOffset(subject: Subject, spoken: string): number {
+  const name = boneOf(spoken, subject.binding);
+  const index = name === null ? undefined : subject.program.boneIndex.get(name);
+  if (index === undefined) throw new Error(`no bone stands for ${spoken}`);
+  return index * 12;
+}
