@@ -29,7 +29,7 @@ export const BROWSER_FLAGS = [
  * unpacked into .browser/. Throws one sentence that says what to install where there is none.
  */
 export async function findBrowser(): Promise<FoundBrowser> {
-  const asked = process.env['COUNTERPOSE_BROWSER'];
+  const asked = process.env.COUNTERPOSE_BROWSER;
   if (asked) return startable(asked) ?? refuse(`COUNTERPOSE_BROWSER names ${asked}, which does not start: ${ADVICE}.`);
   for (const path of onPath(NAMES)) {
     const found = startable(path);
@@ -44,7 +44,7 @@ export async function findBrowser(): Promise<FoundBrowser> {
 }
 
 function onPath(names: string[]): string[] {
-  const folders = (process.env['PATH'] ?? '').split(delimiter).filter((folder) => folder !== '');
+  const folders = (process.env.PATH ?? '').split(delimiter).filter((folder) => folder !== '');
   return names.flatMap((name) => folders.map((folder) => join(folder, name))).filter(isExecutable);
 }
 

@@ -49,14 +49,14 @@ async function unpackInto(folder: string, bin: string): Promise<void> {
 /** The package unpacks into the system's temporary folder; it is told that ours is that. */
 async function inflateAll(bin: string, target: string): Promise<void> {
   const { inflate } = await import('@sparticuz/chromium');
-  const before = process.env['TMPDIR'];
-  process.env['TMPDIR'] = target;
+  const before = process.env.TMPDIR;
+  process.env.TMPDIR = target;
   try {
     const archives = ['chromium.br', 'fonts.tar.br', 'swiftshader.tar.br', 'al2023.tar.br'];
     await Promise.all(archives.map((archive) => inflate(join(bin, archive))));
   } finally {
-    if (before === undefined) delete process.env['TMPDIR'];
-    else process.env['TMPDIR'] = before;
+    if (before === undefined) delete process.env.TMPDIR;
+    else process.env.TMPDIR = before;
   }
 }
 

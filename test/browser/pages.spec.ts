@@ -1,0 +1,25 @@
+import { expectAxeClean } from './support/axe.ts';
+import { builtPages } from './support/site.ts';
+import { expect, type Page, THEMES, test, WIDTHS } from './support/test.ts';
+
+for (const path of builtPages()) {
+  for (const theme of THEMES) {
+    test.describe(`${path} by ${theme}`, () => {
+      test.use({ theme });
+
+      test('loads clean, fits a telephone and is open to everyone', async ({ page }) => {
+        for (const width of WIDTHS) {
+          await page.setViewportSize({ width, height: 800 });
+          await page.goto(path);
+          await page.waitForLoadState('networkidle');
+          expect(await overflowPx(page), `${width} px wide: scrolls sideways by this many px`).toBe(0);
+          await expectAxeClean(page, `${path}, ${width} px wide, by ${theme}`);
+        }
+      });
+    });
+  }
+}
+
+function overflowPx(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}

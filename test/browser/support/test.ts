@@ -1,0 +1,62 @@
+import { test as base, expect, type Page } from '@playwright/test';
+import { serve } from '../../../scripts/serve.mjs';
+import { type Faults, watchFaults } from './faults.ts';
+import { DIST } from './site.ts';
+
+export { expect, type Page };
+export type Theme = 'day' | 'night';
+export const THEMES: readonly Theme[] = ['day', 'night'];
+/** A telephone and a desk, in CSS pixels. */
+export const WIDTHS = [360, 1280] as const;
+
+interface Options {
+  /** Of the window, in CSS pixels. */
+  width: number;
+  theme: Theme;
+  /** false: the pages find that there is no WebGL. */
+  webgl: boolean;
+}
+
+interface Fixtures {
+  /** Filled while the test runs; any that is left at its end fails it. */
+  faults: Faults;
+}
+
+/** Each test gets a page of its own on the built course, and fails on any fault that is not taken out of `faults`. */
+export const test = base.extend<Options & Fixtures, { address: string }>({
+  width: [1280, { option: true }],
+  theme: ['day', { option: true }],
+  webgl: [true, { option: true }],
+
+  address: [
+    // biome-ignore lint/correctness/noEmptyPattern: the runner reads what a fixture needs from its pattern
+    async ({}, use) => {
+      const site = await serve(DIST);
+      await use(site.address);
+      await site.close();
+    },
+    { scope: 'worker' },
+  ],
+  baseURL: async ({ address }, use) => use(address),
+  viewport: async ({ width }, use) => use({ width, height: 800 }),
+  colorScheme: async ({ theme }, use) => use(theme === 'night' ? 'dark' : 'light'),
+
+  faults: [
+    async ({ context, address, webgl }, use) => {
+      if (!webgl) await context.addInitScript(hideWebgl);
+      const faults = await watchFaults(context, address);
+      await use(faults);
+      expect(faults, 'faults in the pages of this test').toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+function hideWebgl() {
+  for (const canvas of [HTMLCanvasElement, OffscreenCanvas]) {
+    const getContext = canvas.prototype.getContext as (kind: string, ...rest: unknown[]) => unknown;
+    canvas.prototype.getContext = function (this: unknown, kind: string, ...rest: unknown[]) {
+      return kind.startsWith('webgl') ? null : getContext.call(this, kind, ...rest);
+    } as never;
+  }
+}
