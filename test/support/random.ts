@@ -40,3 +40,17 @@ export function shuffled<T>(random: Random, items: readonly T[]): T[] {
 /** `{ [name]: value }` with the given chance, otherwise nothing to spread: for optional fields. */
 export const sometimes = <K extends string, T>(random: Random, name: K, value: () => T, probability = 0.5) =>
   (chance(random, probability) ? { [name]: value() } : {}) as { [P in K]?: T };
+
+/** Unit vector of `size` numbers, evenly over all directions: points of the cube until one lies in the ball. */
+function direction(random: Random, size: number): number[] {
+  for (;;) {
+    const v = Array.from({ length: size }, () => between(random, -1, 1));
+    const squared = v.reduce((sum, x) => sum + x * x, 0);
+    if (squared > 0.01 && squared <= 1) return v.map((x) => x / Math.sqrt(squared));
+  }
+}
+
+export const unitVector = (random: Random) => direction(random, 3) as [number, number, number];
+
+/** [x, y, z, w], evenly over all turns. */
+export const unitQuaternion = (random: Random) => direction(random, 4) as [number, number, number, number];

@@ -12,7 +12,7 @@ import {
 import { between, chance, pick, type Random, shuffled, sometimes, whole } from './random.ts';
 import { type Drivable, randomDrivers } from './randomDrivers.ts';
 import { randomLink, randomReach } from './randomLinks.ts';
-import { randomTurn, randomVector, restTip } from './randomVectors.ts';
+import { randomTurn, restTip } from './randomVectors.ts';
 
 export interface RigOptions {
   /** How many bones; 2 to 12 where not said. */
