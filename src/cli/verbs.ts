@@ -12,4 +12,14 @@ export const VERBS: readonly VerbEntry[] = [
     says: 'a rig reflected, or one side of it copied across',
     load: async () => (await import('./verbs/mirror.ts')).mirrorVerb,
   },
+  {
+    name: 'exercise',
+    says: 'the exercises, or one of them whole',
+    load: async () => (await import('./verbs/exercise.ts')).exerciseVerb,
+  },
+  {
+    name: 'grade',
+    says: 'the marks of answers, with what was measured and the simplest pose that breaks each requirement',
+    load: async () => (await import('./verbs/grade.ts')).gradeVerb,
+  },
 ];

@@ -45,7 +45,8 @@ function withFiles(value: unknown, folder: string): unknown {
   if (value === null || typeof value !== 'object') return value;
   if ('$file' in value) {
     const name = String(value.$file);
-    if (basename(name) !== name) throw new Error(`"$file": ${name} must be a file of the exercise's own folder ${folder}`);
+    if (basename(name) !== name)
+      throw new Error(`"$file": ${name} must be a file of the exercise's own folder ${folder}`);
     return withFiles(parseFile(join(folder, name)), folder);
   }
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, withFiles(inner, folder)]));

@@ -11,7 +11,9 @@ const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'an id: small letters, d
 const number = z.union([z.number(), z.string().regex(/^\$/)]);
 /** A part's id, or the name of a bone of the start. */
 const spoken = text;
-const edit = z.record(z.string(), z.unknown()).describe('what is changed in the rig; lists are keyed by name, null takes away');
+const edit = z
+  .record(z.string(), z.unknown())
+  .describe('what is changed in the rig; lists are keyed by name, null takes away');
 const parts = z.record(z.string(), text).describe('part id to bone, or bone.switch');
 const only = z.array(id).optional().describe('structures in which this item stands');
 const axis = z.union([text, z.array(z.number()).length(3)]);
@@ -87,7 +89,9 @@ export const exerciseSchema = z.strictObject({
   why: text.describe('why an animator cares'),
   start: z.record(z.string(), z.unknown()).describe('the rig the learner begins with'),
   kept: z.array(z.strictObject({ bone: text, fields: z.array(text).min(1), only })),
-  parts: z.array(z.strictObject({ id, is: z.enum(['bone', 'switch']), name: text, given: z.boolean(), says: text, only })),
+  parts: z.array(
+    z.strictObject({ id, is: z.enum(['bone', 'switch']), name: text, given: z.boolean(), says: text, only }),
+  ),
   inputs: z.array(input).min(1),
   keepOut: z.array(z.strictObject({ says: text, point: where, near: where, within: z.number().positive(), only })),
   requirements: z.array(requirement).min(2),

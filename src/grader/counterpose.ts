@@ -1,6 +1,6 @@
 import type { Pose } from '../solver/document/rig.ts';
-import { freeInputs } from './probe/probes.ts';
 import { poseOf } from './probe/pose.ts';
+import { freeInputs } from './probe/probes.ts';
 import type { Finding } from './prove.ts';
 import { kindOf } from './requirements/table.ts';
 import { sixDigits } from './round.ts';

@@ -1,5 +1,5 @@
-import { compile, createState, evaluate, packPose, type Program, type State } from '../solver/index.ts';
 import type { Rig } from '../solver/document/rig.ts';
+import { compile, createState, evaluate, type Program, packPose, type State } from '../solver/index.ts';
 import { type Binding, bindParts, boneOf } from './bind.ts';
 import type { Exercise } from './exercise/definition.ts';
 import { type BoundInput, bindInputs } from './probe/bound-input.ts';

@@ -24,11 +24,11 @@ function standsIn(item: unknown, structure: string): boolean {
 
 function fillText(text: string, names: Readonly<Record<string, unknown>>): unknown {
   const whole = /^\$([a-zA-Z]\w*)$/.exec(text);
-  if (whole) return valueOf(whole[1]!, names, text);
-  return text.replace(/\{([a-zA-Z]\w*)\}/g, (_, name: string) => String(valueOf(name, names, text)));
+  if (whole) return givenValue(whole[1]!, names, text);
+  return text.replace(/\{([a-zA-Z]\w*)\}/g, (_, name: string) => String(givenValue(name, names, text)));
 }
 
-function valueOf(name: string, names: Readonly<Record<string, unknown>>, text: string): unknown {
+function givenValue(name: string, names: Readonly<Record<string, unknown>>, text: string): unknown {
   if (!Object.hasOwn(names, name)) throw new Error(`"${text}" speaks of ${name}, which the structure does not give`);
   return names[name];
 }

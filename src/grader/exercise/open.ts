@@ -38,7 +38,8 @@ function withRigs(named: Named): Drawn {
   const originOf = (wrong: WrongTurn): Rig => {
     if (wrong.from === undefined) return start;
     const origin = references.find((reference: Reference) => reference.id === wrong.from);
-    if (!origin) throw new Error(`${named.id}: wrong turn ${wrong.id} starts from ${wrong.from}, which is no reference`);
+    if (!origin)
+      throw new Error(`${named.id}: wrong turn ${wrong.id} starts from ${wrong.from}, which is no reference`);
     return origin.rig;
   };
   const wrongTurns = named.wrongTurns.map((wrong) => ({

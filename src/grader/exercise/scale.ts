@@ -13,9 +13,7 @@ export function scaleRig(rig: Rig, factor: number): Rig {
 
 function scaleBone(bone: Bone, factor: number): Bone {
   const rest = { ...bone.rest, base: scaled(bone.rest.base, factor), length: bone.rest.length * factor };
-  return bone.links
-    ? { ...bone, rest, links: bone.links.map((link) => scaleLink(link, factor)) }
-    : { ...bone, rest };
+  return bone.links ? { ...bone, rest, links: bone.links.map((link) => scaleLink(link, factor)) } : { ...bone, rest };
 }
 
 function scaleLink(link: Link, factor: number): Link {

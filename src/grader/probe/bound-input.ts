@@ -23,7 +23,9 @@ export interface BoundInput {
 
 export function bindInputs(inputs: readonly Input[], rig: Rig, binding: Binding): BoundInput[] {
   const bones = new Map(rig.bones.map((bone) => [bone.name, bone]));
-  return inputs.map((input) => (input.channel ? bindChannel(input, bones, binding) : bindSwitch(input, bones, binding)));
+  return inputs.map((input) =>
+    input.channel ? bindChannel(input, bones, binding) : bindSwitch(input, bones, binding),
+  );
 }
 
 function bindChannel(input: Input, bones: ReadonlyMap<string, Bone>, binding: Binding): BoundInput {

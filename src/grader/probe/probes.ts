@@ -1,8 +1,8 @@
-import type { Requirement } from '../exercise/definition.ts';
-import type { Subject } from '../subject.ts';
-import { pointOf } from '../measure/frame.ts';
-import { worldAt, worldOffset } from '../subject.ts';
 import { boneOf } from '../bind.ts';
+import type { Requirement } from '../exercise/definition.ts';
+import { pointOf } from '../measure/frame.ts';
+import type { Subject } from '../subject.ts';
+import { worldAt, worldOffset } from '../subject.ts';
 
 /** The probe with the inputs that the requirement holds (`at`) at their values. */
 export function held(requirement: Requirement, subject: Subject, probe: Float64Array): Float64Array {

@@ -1,5 +1,5 @@
-import { ends } from '../probe/ladder.ts';
 import { restValues } from '../probe/bound-input.ts';
+import { ends } from '../probe/ladder.ts';
 import { changeMeter, unitOf } from './change.ts';
 import type { BehaviourKind, OfKind } from './kind.ts';
 

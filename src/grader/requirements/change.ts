@@ -1,5 +1,5 @@
-import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
 import type { By } from '../exercise/definition.ts';
+import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
 import { type Subject, worldAt, worldOffset } from '../subject.ts';
 import type { Meter } from './kind.ts';
 

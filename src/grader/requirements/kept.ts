@@ -29,12 +29,17 @@ const OPEN = [false, false, false] as const;
 function stays(given: Bone, built: Bone, field: string): boolean {
   if (field === 'links' || field === 'switches') {
     const now: readonly { name: string }[] = built[field] ?? [];
-    return (given[field] ?? []).every((old) => alike(old, now.find((item) => item.name === old.name)));
+    return (given[field] ?? []).every((old) =>
+      alike(
+        old,
+        now.find((item) => item.name === old.name),
+      ),
+    );
   }
-  return alike(valueOf(given, field), valueOf(built, field));
+  return alike(fieldOf(given, field), fieldOf(built, field));
 }
 
-function valueOf(bone: Bone, field: string): unknown {
+function fieldOf(bone: Bone, field: string): unknown {
   if (field === 'locks') return { move: OPEN, turn: OPEN, size: OPEN, ...bone.locks };
   return bone[field as keyof Bone] ?? DEFAULTS[field];
 }

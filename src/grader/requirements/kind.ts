@@ -1,6 +1,6 @@
+import type { Rig } from '../../solver/document/rig.ts';
 import type { Binding } from '../bind.ts';
 import type { Exercise, Requirement } from '../exercise/definition.ts';
-import type { Rig } from '../../solver/document/rig.ts';
 import type { Subject } from '../subject.ts';
 
 /** A measurement over the inputs: one value an input, in the exercise's order. */

@@ -1,5 +1,5 @@
-import { restValues } from '../probe/bound-input.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
+import { restValues } from '../probe/bound-input.ts';
 import { worldAt, worldOffset } from '../subject.ts';
 import { unitOf } from './change.ts';
 import type { BehaviourKind, OfKind } from './kind.ts';

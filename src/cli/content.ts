@@ -1,0 +1,38 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { type ExerciseFile, exerciseIds, readExerciseFile } from '../course/exercise-files.ts';
+import { Unusable } from './refusal.ts';
+
+const OWN = join(import.meta.dirname, '../../content');
+
+/** The exercises at hand: the course's own, and those of a private folder before them where one is given. */
+export class Exercises {
+  readonly #folders: readonly string[];
+  readonly #read = new Map<string, ExerciseFile>();
+
+  constructor(privateDir?: string) {
+    if (privateDir !== undefined && !existsSync(join(privateDir, 'exercises'))) {
+      throw new Unusable(`${privateDir}: found no folder "exercises" in it, expected a content folder`);
+    }
+    this.#folders = privateDir === undefined ? [OWN] : [privateDir, OWN];
+  }
+
+  ids(): string[] {
+    return [...new Set(this.#folders.flatMap(exerciseIds))].sort();
+  }
+
+  /** Null where there is no such exercise. Throws Unusable where its content is at fault. */
+  get(id: string): ExerciseFile | null {
+    const known = this.#read.get(id);
+    if (known) return known;
+    const folder = this.#folders.find((dir) => exerciseIds(dir).includes(id));
+    if (folder === undefined) return null;
+    try {
+      const file = readExerciseFile(folder, id);
+      this.#read.set(id, file);
+      return file;
+    } catch (error) {
+      throw new Unusable((error as Error).message);
+    }
+  }
+}

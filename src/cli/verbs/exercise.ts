@@ -1,0 +1,106 @@
+import { type Exercise, kindOf, markingOf, openExercise } from '../../grader/index.ts';
+import { readArguments } from '../arguments.ts';
+import { Exercises } from '../content.ts';
+import { print } from '../output.ts';
+import { Unusable, UsageError } from '../refusal.ts';
+import { seedOf } from '../seed.ts';
+import type { ExitStatus, Verb } from '../verb.ts';
+
+const OPTIONS = {
+  list: { type: 'boolean' },
+  seed: { type: 'string' },
+  json: { type: 'boolean' },
+  content: { type: 'string' },
+} as const;
+
+/** Lists the exercises, or prints all that is needed to write an answer to one by hand. */
+export const exerciseVerb: Verb = {
+  help: `
+Usage: counterpose exercise --list [--json] [--content DIR]
+       counterpose exercise ID [--seed N] [--json] [--content DIR]
+
+Lists the exercises, or prints one as it is for a seed: its task, the rig it starts from, its parts, what the
+proof moves, what it requires and what must stay as given.
+
+  --list         every exercise: id, lesson, kind, whether an instructor may set it, edition
+  --seed N       the variant, a whole number; 0 (the exercise as drawn) where none is given
+  --json         for machines
+  --content DIR  look in this folder of lessons and exercises too
+`,
+  async run(args): Promise<ExitStatus> {
+    const { values, positionals } = readArguments(args, OPTIONS);
+    const exercises = new Exercises(values.content);
+    if (values.list) {
+      if (positionals.length > 0) throw new UsageError('--list takes no exercise');
+      await print(listText(exercises, values.json === true));
+      return 0;
+    }
+    const [id, ...more] = positionals;
+    if (id === undefined || more.length > 0) throw new UsageError('one exercise is expected, or --list');
+    const file = exercises.get(id);
+    if (!file) throw new Unusable(`there is no exercise "${id}"; counterpose exercise --list names them`);
+    const exercise = openExercise(file.definition, { edition: file.edition, seed: seedOf(values.seed) });
+    await print(values.json ? `${JSON.stringify(exerciseData(exercise))}\n` : exerciseText(exercise));
+    return 0;
+  },
+};
+
+function listText(exercises: Exercises, json: boolean): string {
+  const rows = exercises.ids().map((id) => {
+    const { definition, edition } = exercises.get(id)!;
+    const { lesson, kind, graded } = definition;
+    return { id, lesson, kind, graded, edition };
+  });
+  if (json) return `${JSON.stringify(rows)}\n`;
+  const lines = rows.map(({ id, lesson, kind, graded, edition }) =>
+    [lesson, id, kind, graded ? 'may be set' : 'for practice', edition].join('  '),
+  );
+  return `${lines.join('\n')}\n`;
+}
+
+function exerciseData(exercise: Exercise) {
+  const { id, lesson, kind, graded, edition, seed, start, task, parts, inputs, keepOut, kept } = exercise;
+  const { gates } = markingOf(exercise);
+  const requirements = exercise.requirements.map((requirement) => {
+    const rule = kindOf(requirement);
+    const spoken = new Set(rule.bones(requirement));
+    return {
+      id: requirement.id,
+      kind: requirement.kind,
+      gate: gates.has(requirement.id),
+      weight: requirement.weight ?? 1,
+      allowed: requirement.allowed,
+      unit: rule.unit(requirement),
+      parts: parts.filter((part) => spoken.has(part.id)).map((part) => part.id),
+      says: requirement.says,
+    };
+  });
+  return {
+    id,
+    lesson,
+    kind,
+    graded,
+    edition,
+    seed,
+    start,
+    task,
+    parts,
+    inputs: inputs.map((input) => ({ ...input, channel: input.channel ?? null })),
+    keepOut,
+    requirements,
+    kept,
+    response: null,
+  };
+}
+
+function exerciseText(exercise: Exercise): string {
+  const { title, lesson, task, parts, requirements } = exercise;
+  const { gates } = markingOf(exercise);
+  const partLines = parts.map(({ name, says, given }) => `  ${name}: ${says}${given ? '' : ' (to be made)'}`);
+  const asked = requirements.map(
+    ({ id, says }) => `  ${says}${gates.has(id) ? ' (holds already, and must still hold)' : ''}`,
+  );
+  return [`${title} (lesson ${lesson})`, '', task, '', 'Parts:', ...partLines, '', 'Required:', ...asked, ''].join(
+    '\n',
+  );
+}

@@ -1,0 +1,11 @@
+/** The grader's public face. */
+export { readAnswer, readAnswerText } from './answer.ts';
+export { type Binding, bindParts } from './bind.ts';
+export type * from './exercise/definition.ts';
+export { openExercise, variantCount } from './exercise/open.ts';
+export { grade, type Marking, markingOf } from './grade.ts';
+export { kindOf } from './requirements/table.ts';
+export type * from './result.ts';
+export { amountText } from './words/amount.ts';
+export { messageOf, wrongTurnText } from './words/message.ts';
+export { poseText } from './words/pose-text.ts';

@@ -1,0 +1,48 @@
+import type { Exercise, Requirement } from '../exercise/definition.ts';
+import { kindOf } from '../requirements/table.ts';
+import type { RequirementResult } from '../result.ts';
+import { amountText } from './amount.ts';
+
+/** What to say of one requirement: what was asked and met; or what was measured, why, and what to look at. */
+export function messageOf(exercise: Exercise, result: RequirementResult): string {
+  const requirement = exercise.requirements.find(({ id }) => id === result.id)!;
+  if (result.status === 'met') return requirement.says;
+  if (result.status === 'not-checked') return 'Not checked: the rig cannot be evaluated yet.';
+  return [missedText(exercise, requirement, result), wrongTurnText(exercise, result)].filter(Boolean).join(' ');
+}
+
+/** What the learner is told of the wrong turn they took, or ''. */
+export function wrongTurnText(exercise: Exercise, result: RequirementResult): string {
+  return exercise.wrongTurns.find(({ id }) => id === result.diagnosis)?.tells ?? '';
+}
+
+function missedText(exercise: Exercise, requirement: Requirement, result: RequirementResult): string {
+  const { cause } = result;
+  if (cause?.why === 'unbound') return `Which ${partKind(exercise, cause.part)} is ${saysOf(exercise, cause.part)}?`;
+  if (cause?.why === 'locked') {
+    return `The proof cannot move ${nameOf(exercise, cause.input)}: it is locked, and an animator needs it.`;
+  }
+  if (requirement.missed) return requirement.missed;
+  return capital(
+    kindOf(requirement).missed(requirement, {
+      measured: amountText(result.measured, result.unit),
+      allowed: amountText(result.allowed, result.unit),
+      places: cause?.why === 'structure' ? cause.places : [],
+      nameOf: (spoken) => nameOf(exercise, spoken),
+    }),
+  );
+}
+
+/** A part as the task calls it, an input by what it moves, or a bone by its name. */
+function nameOf(exercise: Exercise, spoken: string): string {
+  const part = exercise.parts.find(({ id }) => id === spoken);
+  if (part) return part.says;
+  const input = exercise.inputs.find(({ id }) => id === spoken);
+  if (!input) return spoken;
+  const moved = input.part ? saysOf(exercise, input.part) : (input.bone ?? input.switch!);
+  return input.channel ? `${moved} (${input.channel.replace('.', ' ')})` : moved;
+}
+
+const saysOf = (exercise: Exercise, part: string): string => exercise.parts.find(({ id }) => id === part)!.says;
+const partKind = (exercise: Exercise, part: string): string => exercise.parts.find(({ id }) => id === part)!.is;
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
