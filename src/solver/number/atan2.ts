@@ -12,7 +12,7 @@ const ATAN_ONE_LOW = 3.061616997868383e-17;
 /** From these ratios on, atan is taken about ½ and about 1; the kernel's argument stays within ±0.25. */
 const NEAR_HALF = 0.25;
 const NEAR_ONE = 0.71875;
-/** 2^−28. A ratio up to this is its own arctangent to the last bit. */
+/** 2^−28. A ratio below this is its own arctangent to the last bit. */
 const SMALL = 3.725290298461914e-9;
 /** 2^±100 bound what Math.fround can split; 2^±200 bring a pair within. */
 const LARGE = 1.2676506002282294e30;
@@ -25,6 +25,7 @@ const REDUCE = 6.223015277861142e-61;
  * as ECMA-262 has them; NaN if either is NaN.
  */
 export function atan2(y: number, x: number): number {
+  if (Number.isNaN(y) || Number.isNaN(x)) return Number.NaN;
   const up = Math.abs(y);
   const across = Math.abs(x);
   const back = x < 0 || Object.is(x, -0);
@@ -37,8 +38,8 @@ export function atan2(y: number, x: number): number {
 
 /** (startHigh + startLow) + sign · atan(small / big), 0 ≤ small ≤ big. */
 function offsetArctangent(small: number, big: number, startHigh: number, startLow: number, sign: number): number {
-  if (small <= SMALL * big) return startHigh + (sign * (big > 0 ? small / big : 0) + startLow);
-  if (big === Infinity) return offsetArctangent(1, 1, startHigh, startLow, sign);
+  if (small < SMALL * big) return startHigh + (sign * (small / big) + startLow);
+  if (small === big) return startHigh + sign * (small === 0 ? 0 : ATAN_ONE_HIGH);
   if (big > LARGE) return offsetArctangent(small * REDUCE, big * REDUCE, startHigh, startLow, sign);
   if (big < LITTLE) return offsetArctangent(small * ENLARGE, big * ENLARGE, startHigh, startLow, sign);
   if (small < NEAR_HALF * big) return turnedArctangent(small, big, 0, startHigh, startLow, sign);
