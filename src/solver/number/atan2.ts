@@ -62,8 +62,9 @@ function turnedArctangent(small: number, big: number, c: number, high: number, l
   const run = big + c * small;
   const runLost = c * small - (run - big);
   const runHigh = Math.fround(run);
-  const ratio = Math.fround(rise / run);
-  const remainder = rise - ratio * runHigh - ratio * (run - runHigh) - ratio * runLost;
-  const ratioLow = remainder / run;
-  return high + (sign * ratio + (low + sign * (ratioLow + arctangentKernel(ratio + ratioLow))));
+  const perRun = 1 / run;
+  const ratio = rise * perRun;
+  const ratioHigh = Math.fround(ratio);
+  const remainder = rise - ratioHigh * runHigh - ratioHigh * (run - runHigh) - ratioHigh * runLost;
+  return high + (sign * ratioHigh + (low + sign * (remainder * perRun + arctangentKernel(ratio))));
 }
