@@ -75,18 +75,19 @@ class AnswerGrader {
   }
 
   grade(text: string): Outcome {
-    const reading = readAnswerText(text, (id) => this.#exercises.get(id)?.definition ?? null);
+    const reading = readAnswerText(text, (id, seed) => this.#markingFor(id, seed)?.exercise ?? null);
     if (!reading.ok) return reading;
-    const marking = this.#markingFor(reading.value.exercise, reading.value.seed);
+    const marking = this.#markingFor(reading.value.exercise, reading.value.seed)!;
     return { ok: true, exercise: marking.exercise, result: grade(marking, reading.value) };
   }
 
-  #markingFor(id: string, seed: number): Marking {
+  #markingFor(id: string, seed: number): Marking | null {
     const key = `${id}\n${seed}`;
     const known = this.#markings.get(key);
     if (known) return known;
-    const { definition, edition } = this.#exercises.get(id)!;
-    const marking = markingOf(openExercise(definition, { edition, seed }));
+    const file = this.#exercises.get(id);
+    if (!file) return null;
+    const marking = markingOf(openExercise(file.definition, { edition: file.edition, seed }));
     if (this.#markings.size >= 64) this.#markings.delete(this.#markings.keys().next().value!);
     this.#markings.set(key, marking);
     return marking;

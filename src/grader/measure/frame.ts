@@ -1,0 +1,82 @@
+import type { Axis, AxisName } from '../../solver/document/rig.ts';
+import { orient } from '../../solver/geometry/orient.ts';
+import { atan2 } from '../../solver/number/atan2.ts';
+import { radToDeg } from '../../solver/number/degrees.ts';
+
+/*
+ * Measurements on packed world transforms: 12 doubles a bone, three columns and the base. `offset` is where
+ * a bone's transform starts. Rig space, metres in; degrees and millimetres out.
+ */
+
+const AXES: Readonly<Record<AxisName, readonly [number, number, number]>> = {
+  '+x': [1, 0, 0],
+  '-x': [-1, 0, 0],
+  '+y': [0, 1, 0],
+  '-y': [0, -1, 0],
+  '+z': [0, 0, 1],
+  '-z': [0, 0, -1],
+};
+
+/** orient(A) of a bone's transform: a rotation, three columns. */
+function orientationOf(world: Float64Array, offset: number): Float64Array {
+  const columns = new Float64Array(18);
+  for (let i = 0; i < 9; i++) columns[i] = world[offset + i]!;
+  orient(columns, 0, 9);
+  return columns.subarray(9);
+}
+
+/** Writes where an axis of the bone points, a unit vector in rig space. */
+export function axisOf(world: Float64Array, offset: number, axis: Axis, out: Float64Array): void {
+  const [x, y, z] = typeof axis === 'string' ? AXES[axis] : axis;
+  const r = orientationOf(world, offset);
+  for (let i = 0; i < 3; i++) out[i] = r[i]! * x + r[3 + i]! * y + r[6 + i]! * z;
+}
+
+/** Writes the point `along` metres from the base toward the tip, as the bone is posed: W·(0, 0, along). */
+export function pointOf(world: Float64Array, offset: number, along: number, out: Float64Array): void {
+  for (let i = 0; i < 3; i++) out[i] = world[offset + 9 + i]! + along * world[offset + 6 + i]!;
+}
+
+/**
+ * Degrees between two vectors, by atan2(|a×b|, a·b), which keeps its accuracy next to 0° and 180°
+ * (W. Kahan, "How futile are mindless assessments of roundoff", 2006, §12; from memory). 0 if either is zero.
+ */
+export function angleBetweenDeg(a: Float64Array, b: Float64Array): number {
+  const [ax, ay, az] = [a[0]!, a[1]!, a[2]!];
+  const [bx, by, bz] = [b[0]!, b[1]!, b[2]!];
+  const [cx, cy, cz] = [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx];
+  return radToDeg(atan2(Math.sqrt(cx * cx + cy * cy + cz * cz), ax * bx + ay * by + az * bz));
+}
+
+/** Degrees of the turn that takes one orientation to the other. */
+export function turnBetweenDeg(a: Float64Array, aOffset: number, b: Float64Array, bOffset: number): number {
+  const p = orientationOf(a, aOffset);
+  const q = orientationOf(b, bOffset);
+  // R = P·Qᵀ; its trace gives 1 + 2 cos, its antisymmetric part 2 sin times the axis.
+  const r = (row: number, column: number) =>
+    p[row]! * q[column]! + p[3 + row]! * q[3 + column]! + p[6 + row]! * q[6 + column]!;
+  const [x, y, z] = [r(2, 1) - r(1, 2), r(0, 2) - r(2, 0), r(1, 0) - r(0, 1)];
+  const cosTwice = r(0, 0) + r(1, 1) + r(2, 2) - 1;
+  return radToDeg(atan2(Math.sqrt(x * x + y * y + z * z), cosTwice));
+}
+
+/** How far a bone's base or tip has gone, the larger, in millimetres. */
+export function moveBetweenMm(
+  a: Float64Array,
+  aOffset: number,
+  b: Float64Array,
+  bOffset: number,
+  length: number,
+): number {
+  return 1000 * Math.max(gap(0), gap(length));
+
+  function gap(along: number): number {
+    let sum = 0;
+    for (let i = 0; i < 3; i++) {
+      const before = a[aOffset + 9 + i]! + along * a[aOffset + 6 + i]!;
+      const after = b[bOffset + 9 + i]! + along * b[bOffset + 6 + i]!;
+      sum += (before - after) * (before - after);
+    }
+    return Math.sqrt(sum);
+  }
+}
