@@ -29,7 +29,7 @@ export function refusalLine(source: string, refusal: Refusal): string {
 }
 
 /** The value of a reading. Throws Unusable where there is none. */
-export function valueOf<T>(source: string, reading: Reading<T>): T {
+export function accept<T>(source: string, reading: Reading<T>): T {
   if (reading.ok) return reading.value;
   throw new Unusable(refusalLine(source, reading.refusal));
 }
