@@ -1,9 +1,9 @@
 import type { Rig } from '../solver/document/rig.ts';
 import { unboundOf } from './bind.ts';
-import type { Exercise, Requirement } from './exercise/definition.ts';
+import type { Exercise } from './exercise/definition.ts';
 import { commonProbes, probed } from './probe/probed.ts';
 import type { Built, Meter, StructureKind } from './requirements/kind.ts';
-import { kindOf } from './requirements/table.ts';
+import { kindOf, type Requirement } from './requirements/table.ts';
 import type { Cause } from './result.ts';
 import { type Prepared, subjectOf } from './subject.ts';
 

@@ -1,6 +1,7 @@
 import type { Refusal } from '../solver/document/refusal.ts';
 import type { Pose } from '../solver/document/rig.ts';
-import type { ExerciseKind, RequirementKind } from './exercise/definition.ts';
+import type { ExerciseKind } from './exercise/definition.ts';
+import type { RequirementKind } from './requirements/table.ts';
 
 /** What comes of an answer. Data only; the words are made from it by src/grader/words/. */
 export type Result = Graded | { outcome: 'unusable'; refusal: Refusal };

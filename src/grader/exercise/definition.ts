@@ -1,4 +1,5 @@
-import type { Axis, Pose, Rig } from '../../solver/document/rig.ts';
+import type { Rig } from '../../solver/document/rig.ts';
+import type { Requirement } from '../requirements/table.ts';
 
 /**
  * An exercise as its author writes it: plain data, so that a signed assignment can carry it whole.
@@ -41,7 +42,7 @@ export interface ExerciseDefinition {
 
 export type ExerciseKind = 'build' | 'repair' | 'predict' | 'pose' | 'order' | 'shape';
 
-/** What of the start must stay: of a bone, these fields (any of the rig document's bone fields, or "all"). */
+/** What of the start must stay: of a bone, these fields of the rig document. */
 export interface Kept {
   bone: string;
   fields: readonly string[];
@@ -85,50 +86,6 @@ export interface KeepOut {
 export interface Where {
   bone: string;
   at?: number;
-}
-
-interface RequirementBase {
-  id: string;
-  /** Default 1. A requirement that the untouched start meets is a gate and earns nothing. */
-  weight?: number;
-  /** In the unit of the kind. */
-  allowed: number;
-  /** What is asked, in one sentence. */
-  says: string;
-  /** What to say of an answer that misses it, where the general sentence would teach less. */
-  missed?: string;
-  /** Inputs held at these values in every probe of this requirement. */
-  at?: Readonly<Record<string, number>>;
-}
-
-/** Motion of a bone: of its base and tip in millimetres, or of its orientation in degrees. */
-export type By = 'move' | 'turn';
-
-export type Requirement =
-  /** The axis of the bone points at the target: degrees off. */
-  | (RequirementBase & { kind: 'aims-at'; bone: string; axis?: Axis; target: Where })
-  /** Moving the input between its ends moves the bone: at least `allowed`. */
-  | (RequirementBase & { kind: 'answers-to'; bone: string; input: string; by: By })
-  /** Moving these inputs, whatever the others do, leaves the bone where it is. */
-  | (RequirementBase & { kind: 'holds-still'; bone: string; moving: readonly string[]; by: By })
-  /** At each value of the switch only the named inputs govern the bone. */
-  | (RequirementBase & { kind: 'hands-over'; bone: string; switch: string; by: By; ends: readonly HandOverEnd[] })
-  /** Between the ends of the switch the bone stays on the shortest way: how far off it strays. */
-  | (RequirementBase & { kind: 'stays-between'; bone: string; switch: string; by: By; steps?: number })
-  /** At rest every named bone stands at its own rest. */
-  | (RequirementBase & { kind: 'rest-unchanged'; bones: readonly string[]; by: By })
-  | (RequirementBase & { kind: 'role'; bone: string; is: readonly string[] })
-  | (RequirementBase & { kind: 'kept' })
-  | (RequirementBase & { kind: 'evaluates' });
-export type RequirementKind = Requirement['kind'];
-
-export interface HandOverEnd {
-  value: number;
-  /** Inputs that must move the bone here, by at least `least`. */
-  governs: readonly string[];
-  /** Inputs that must not. */
-  lets: readonly string[];
-  least: number;
 }
 
 /**
@@ -214,5 +171,3 @@ export interface Answer {
   attempt?: number;
   guess?: string;
 }
-
-export type { Pose };

@@ -1,6 +1,9 @@
 import { readRig } from '../../solver/document/read-rig.ts';
+import { reading } from '../../solver/document/reader.ts';
+import type { Reading } from '../../solver/document/refusal.ts';
 import type { Rig } from '../../solver/document/rig.ts';
 import { reflect } from '../../solver/mirror/reflect.ts';
+import { type Requirement, readRequirement } from '../requirements/table.ts';
 import type { Exercise, ExerciseDefinition, Reference, RigEdit, Structure, WrongTurn } from './definition.ts';
 import { editRig } from './edit-rig.ts';
 import { fill } from './fill.ts';
@@ -31,6 +34,7 @@ type Named = Omit<ExerciseDefinition, 'structures' | 'sizes' | 'format' | 'versi
 
 function withRigs(named: Named): Drawn {
   const start = readable(named.start, 'start');
+  const requirements = named.requirements.map(readableRequirement);
   const references = named.references.map((reference) => ({
     ...reference,
     rig: editedRig(start, reference.edit, `reference ${reference.id}`),
@@ -46,16 +50,24 @@ function withRigs(named: Named): Drawn {
     ...wrong,
     rig: editedRig(originOf(wrong), wrong.edit, `wrong turn ${wrong.id}`),
   }));
-  return { ...named, start, references, wrongTurns };
+  return { ...named, start, requirements, references, wrongTurns };
 
   function editedRig(origin: Rig, edit: RigEdit, what: string): Rig {
     return readable(editRig(origin, edit), what);
   }
   function readable(value: unknown, what: string): Rig {
-    const reading = readRig(value);
-    if (reading.ok) return reading.value;
-    const { place, found, expected } = reading.refusal;
-    throw new Error(`${named.id}: the rig of ${what}, at "${place}": found ${found}, expected ${expected}`);
+    return valueOrThrow(readRig(value), `the rig of ${what}`);
+  }
+  function readableRequirement(value: unknown, index: number): Requirement {
+    return valueOrThrow(
+      reading(() => readRequirement(value, null)),
+      `requirement ${index + 1}`,
+    );
+  }
+  function valueOrThrow<T>(read: Reading<T>, what: string): T {
+    if (read.ok) return read.value;
+    const { place, found, expected } = read.refusal;
+    throw new Error(`${named.id}: ${what}, at "${place}": found ${found}, expected ${expected}`);
   }
 }
 

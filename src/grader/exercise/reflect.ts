@@ -1,5 +1,5 @@
-import type { Axis } from '../../solver/document/rig.ts';
-import type { Input, InputChannel, Requirement } from './definition.ts';
+import { kindOf, type Requirement } from '../requirements/table.ts';
+import type { Input, InputChannel } from './definition.ts';
 
 /** Channels that change sign in a mirrored frame (x = 0 plane; +x of a bone runs opposite to the reflection). */
 const NEGATED: ReadonlySet<InputChannel> = new Set(['move.x', 'turn.y', 'turn.z'] as const);
@@ -27,19 +27,9 @@ export function reflectInput(input: Input): Input {
 }
 
 export function reflectRequirement(requirement: Requirement, inputs: readonly Input[]): Requirement {
-  const result = { ...requirement };
-  if ('axis' in result && result.axis !== undefined) result.axis = reflectAxis(result.axis);
-  if (result.at) {
-    const negated = new Set(inputs.filter((input) => input.channel && NEGATED.has(input.channel)).map(({ id }) => id));
-    result.at = Object.fromEntries(
-      Object.entries(result.at).map(([id, value]) => [id, negated.has(id) ? 0 - value : value]),
-    );
-  }
-  return result;
-}
-
-function reflectAxis(axis: Axis): Axis {
-  if (axis === '+x') return '-x';
-  if (axis === '-x') return '+x';
-  return typeof axis === 'string' ? axis : [0 - axis[0], axis[1], axis[2]];
+  const reflected = kindOf(requirement).reflected?.(requirement) ?? requirement;
+  if (!reflected.at) return reflected;
+  const negated = new Set(inputs.filter(({ channel }) => channel && NEGATED.has(channel)).map(({ id }) => id));
+  const held = Object.entries(reflected.at).map(([id, value]) => [id, negated.has(id) ? 0 - value : value]);
+  return { ...reflected, at: Object.fromEntries(held) };
 }

@@ -1,5 +1,6 @@
 import type { Bone, Driver, DriverInput, Link, Rig, Vec3 } from '../../solver/document/rig.ts';
-import type { Input, KeepOut, Requirement } from './definition.ts';
+import { kindOf, type Requirement } from '../requirements/table.ts';
+import type { Input, KeepOut } from './definition.ts';
 
 const scaled = (v: Vec3, factor: number): Vec3 => [v[0] * factor, v[1] * factor, v[2] * factor];
 
@@ -45,17 +46,12 @@ export function scaleKeepOut(zone: KeepOut, factor: number): KeepOut {
   return { ...zone, within: zone.within * factor };
 }
 
-/** Lengths in a requirement: what is allowed in millimetres, held moves, and the least of a hand-over. */
+/** Lengths in a requirement: what is allowed in millimetres, moves that are held, and those of its kind. */
 export function scaleRequirement(requirement: Requirement, inputs: readonly Input[], factor: number): Requirement {
-  const result = { ...requirement };
-  if ('by' in result && result.by === 'move') {
-    result.allowed *= factor;
-    if (result.kind === 'hands-over') {
-      result.ends = result.ends.map((end) => ({ ...end, least: end.least * factor }));
-    }
-  }
-  if (result.at) result.at = scaleHeld(result.at, inputs, factor);
-  return result;
+  const kind = kindOf(requirement);
+  const scaled = kind.scaled?.(requirement, factor) ?? requirement;
+  const allowed = kind.unit(requirement) === 'mm' ? scaled.allowed * factor : scaled.allowed;
+  return scaled.at ? { ...scaled, allowed, at: scaleHeld(scaled.at, inputs, factor) } : { ...scaled, allowed };
 }
 
 function scaleHeld(at: Readonly<Record<string, number>>, inputs: readonly Input[], factor: number) {

@@ -1,4 +1,5 @@
-import type { Axis, AxisName } from '../../solver/document/rig.ts';
+import type { Axis } from '../../solver/document/rig.ts';
+import { axisVector } from '../../solver/document/vectors.ts';
 import { orient } from '../../solver/geometry/orient.ts';
 import { atan2 } from '../../solver/number/atan2.ts';
 import { radToDeg } from '../../solver/number/degrees.ts';
@@ -7,15 +8,6 @@ import { radToDeg } from '../../solver/number/degrees.ts';
  * Measurements on packed world transforms: 12 doubles a bone, three columns and the base. `offset` is where
  * a bone's transform starts. Rig space, metres in; degrees and millimetres out.
  */
-
-const AXES: Readonly<Record<AxisName, readonly [number, number, number]>> = {
-  '+x': [1, 0, 0],
-  '-x': [-1, 0, 0],
-  '+y': [0, 1, 0],
-  '-y': [0, -1, 0],
-  '+z': [0, 0, 1],
-  '-z': [0, 0, -1],
-};
 
 /** orient(A) of a bone's transform: a rotation, three columns. */
 function orientationOf(world: Float64Array, offset: number): Float64Array {
@@ -27,7 +19,7 @@ function orientationOf(world: Float64Array, offset: number): Float64Array {
 
 /** Writes where an axis of the bone points, a unit vector in rig space. */
 export function axisOf(world: Float64Array, offset: number, axis: Axis, out: Float64Array): void {
-  const [x, y, z] = typeof axis === 'string' ? AXES[axis] : axis;
+  const [x, y, z] = axisVector(axis);
   const r = orientationOf(world, offset);
   for (let i = 0; i < 3; i++) out[i] = r[i]! * x + r[3 + i]! * y + r[6 + i]! * z;
 }

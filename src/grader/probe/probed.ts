@@ -1,6 +1,6 @@
-import type { Requirement } from '../exercise/definition.ts';
 import type { Finding } from '../prove.ts';
 import type { BehaviourKind, Meter } from '../requirements/kind.ts';
+import type { Requirement } from '../requirements/table.ts';
 import { sixDigits } from '../round.ts';
 import type { Subject } from '../subject.ts';
 import { fillProbes } from './fill.ts';

@@ -1,6 +1,6 @@
 import { boneOf } from '../bind.ts';
-import type { Requirement } from '../exercise/definition.ts';
 import { pointOf } from '../measure/frame.ts';
+import type { Requirement } from '../requirements/table.ts';
 import type { Subject } from '../subject.ts';
 import { worldAt, worldOffset } from '../subject.ts';
 

@@ -1,9 +1,16 @@
+import { needed } from '../../solver/document/structures.ts';
 import { restValues } from '../probe/bound-input.ts';
 import { ends } from '../probe/ladder.ts';
-import { changeMeter, unitOf } from './change.ts';
-import type { BehaviourKind, OfKind } from './kind.ts';
+import { changeMeter } from './change.ts';
+import type { BehaviourKind } from './kind.ts';
+import { type By, by, type RequirementBase, requirementReader, spoken, unitOf } from './requirement.ts';
 
-type AnswersTo = OfKind<'answers-to'>;
+export interface AnswersTo extends RequirementBase {
+  kind: 'answers-to';
+  bone: string;
+  input: string;
+  by: By;
+}
 
 /**
  * How far the bone goes from its place at rest when the input alone is moved to an end: the lesser of its
@@ -12,6 +19,7 @@ type AnswersTo = OfKind<'answers-to'>;
 export const answersTo: BehaviourKind<AnswersTo> = {
   kind: 'answers-to',
   about: 'behaviour',
+  read: requirementReader<AnswersTo>('answers-to', { bone: needed(spoken), input: needed(spoken), by: needed(by) }),
   atLeast: true,
   unit: unitOf,
   bones: ({ bone }) => [bone],

@@ -1,7 +1,7 @@
-import type { By } from '../exercise/definition.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
 import { type Subject, worldAt, worldOffset } from '../subject.ts';
 import type { Meter } from './kind.ts';
+import type { By } from './requirement.ts';
 
 /** How far a bone is from where it would be with the named inputs at rest, all others as they are. */
 export function changeMeter(
@@ -39,5 +39,3 @@ export function distanceMeter(subject: Subject, bone: string, by: By) {
   };
   return { keep, between, from };
 }
-
-export const unitOf = ({ by }: { by: By }): string => (by === 'turn' ? 'degrees' : 'mm');

@@ -1,9 +1,15 @@
-import type { OfKind, StructureKind } from './kind.ts';
+import type { StructureKind } from './kind.ts';
+import { type RequirementBase, requirementReader } from './requirement.ts';
+
+export interface Evaluates extends RequirementBase {
+  kind: 'evaluates';
+}
 
 /** 1 where the rig has a cycle and so cannot be evaluated. */
-export const evaluates: StructureKind<OfKind<'evaluates'>> = {
+export const evaluates: StructureKind<Evaluates> = {
   kind: 'evaluates',
   about: 'structure',
+  read: requirementReader<Evaluates>('evaluates', {}),
   unit: () => 'cycles',
   bones: () => [],
   inputs: () => [],

@@ -1,10 +1,35 @@
-import type { HandOverEnd } from '../exercise/definition.ts';
+import { list, needed, record } from '../../solver/document/structures.ts';
+import { finite, text } from '../../solver/document/values.ts';
 import { ends as endsOf } from '../probe/ladder.ts';
 import type { Subject } from '../subject.ts';
-import { changeMeter, unitOf } from './change.ts';
-import type { BehaviourKind, Meter, OfKind } from './kind.ts';
+import { changeMeter } from './change.ts';
+import type { BehaviourKind, Meter } from './kind.ts';
+import { type By, by, positive, type RequirementBase, requirementReader, spoken, unitOf } from './requirement.ts';
 
-type HandsOver = OfKind<'hands-over'>;
+export interface HandsOver extends RequirementBase {
+  kind: 'hands-over';
+  bone: string;
+  /** The input that is the switch. */
+  switch: string;
+  by: By;
+  ends: readonly HandOverEnd[];
+}
+
+export interface HandOverEnd {
+  value: number;
+  /** Inputs that must move the bone here, by at least `least`. */
+  governs: readonly string[];
+  /** Inputs that must not. */
+  lets: readonly string[];
+  least: number;
+}
+
+const end = record<HandOverEnd>('an end of a switch', {
+  value: needed(finite),
+  governs: needed(list('inputs', text)),
+  lets: needed(list('inputs', text)),
+  least: needed(positive),
+});
 
 /**
  * At each end of the switch: how far the inputs that have let go still move the bone, or how much a
@@ -14,11 +39,21 @@ type HandsOver = OfKind<'hands-over'>;
 export const handsOver: BehaviourKind<HandsOver> = {
   kind: 'hands-over',
   about: 'behaviour',
+  read: requirementReader<HandsOver>('hands-over', {
+    bone: needed(spoken),
+    switch: needed(spoken),
+    by: needed(by),
+    ends: needed(list('ends', end, { least: 1 })),
+  }),
   unit: unitOf,
   bones: ({ bone }) => [bone],
   inputs: ({ switch: id, ends }) => [id, ...ends.flatMap(({ governs, lets }) => [...governs, ...lets])],
   missed: ({ bone, switch: id }, { measured, allowed, nameOf }) =>
     `At this end of ${nameOf(id)} the wrong control governs ${nameOf(bone)}: it is off by ${measured}; ${allowed} is allowed.`,
+  scaled(requirement, factor) {
+    if (requirement.by === 'turn') return requirement;
+    return { ...requirement, ends: requirement.ends.map((one) => ({ ...one, least: one.least * factor })) };
+  },
   meter(requirement, subject) {
     const index = subject.inputIndex.get(requirement.switch)!;
     const meters = requirement.ends.map((end) => endMeter(requirement, end, subject));

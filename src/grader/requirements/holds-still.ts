@@ -1,10 +1,24 @@
-import { changeMeter, unitOf } from './change.ts';
-import type { BehaviourKind, OfKind } from './kind.ts';
+import { needed } from '../../solver/document/structures.ts';
+import { changeMeter } from './change.ts';
+import type { BehaviourKind } from './kind.ts';
+import { type By, by, type RequirementBase, requirementReader, spoken, spokenList, unitOf } from './requirement.ts';
+
+export interface HoldsStill extends RequirementBase {
+  kind: 'holds-still';
+  bone: string;
+  moving: readonly string[];
+  by: By;
+}
 
 /** How far moving the named inputs takes the bone, whatever the other inputs do. */
-export const holdsStill: BehaviourKind<OfKind<'holds-still'>> = {
+export const holdsStill: BehaviourKind<HoldsStill> = {
   kind: 'holds-still',
   about: 'behaviour',
+  read: requirementReader<HoldsStill>('holds-still', {
+    bone: needed(spoken),
+    moving: needed(spokenList),
+    by: needed(by),
+  }),
   unit: unitOf,
   bones: ({ bone }) => [bone],
   inputs: ({ moving }) => moving,

@@ -1,10 +1,16 @@
 import type { Bone } from '../../solver/document/rig.ts';
-import type { OfKind, StructureKind } from './kind.ts';
+import type { StructureKind } from './kind.ts';
+import { type RequirementBase, requirementReader } from './requirement.ts';
+
+export interface KeptAsGiven extends RequirementBase {
+  kind: 'kept';
+}
 
 /** Fields of given bones that are no longer as they were in the start; their count. */
-export const kept: StructureKind<OfKind<'kept'>> = {
+export const kept: StructureKind<KeptAsGiven> = {
   kind: 'kept',
   about: 'structure',
+  read: requirementReader<KeptAsGiven>('kept', {}),
   unit: () => 'fields',
   bones: () => [],
   inputs: () => [],

@@ -1,13 +1,17 @@
+import type { Reader } from '../../solver/document/reader.ts';
 import type { Rig } from '../../solver/document/rig.ts';
 import type { Binding } from '../bind.ts';
-import type { Exercise, Requirement } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/definition.ts';
 import type { Subject } from '../subject.ts';
+import type { RequirementBase } from './requirement.ts';
 
 /** A measurement over the inputs: one value an input, in the exercise's order. */
 export type Meter = (values: Float64Array) => number;
 
-interface KindBase<R extends Requirement> {
+interface KindBase<R extends RequirementBase> {
   kind: R['kind'];
+  /** Reads its requirements as they stand in an exercise. */
+  read: Reader<R>;
   unit(requirement: R): string;
   /** Parts and bones it speaks of. */
   bones(requirement: R): readonly string[];
@@ -15,10 +19,14 @@ interface KindBase<R extends Requirement> {
   inputs(requirement: R): readonly string[];
   /** What a miss means in general, with the numbers as they will be shown. */
   missed(requirement: R, shown: Shown): string;
+  /** The same requirement of the exercise mirrored, where more than names changes. */
+  reflected?(requirement: R): R;
+  /** The same requirement with lengths of its own `factor` times as long; `allowed` in mm is scaled for all. */
+  scaled?(requirement: R, factor: number): R;
 }
 
 /** What the rig does. */
-export interface BehaviourKind<R extends Requirement> extends KindBase<R> {
+export interface BehaviourKind<R extends RequirementBase> extends KindBase<R> {
   about: 'behaviour';
   /** It is met by at least what is allowed, not by at most. */
   atLeast?: true;
@@ -28,7 +36,7 @@ export interface BehaviourKind<R extends Requirement> extends KindBase<R> {
 }
 
 /** What stands in the document. */
-export interface StructureKind<R extends Requirement> extends KindBase<R> {
+export interface StructureKind<R extends RequirementBase> extends KindBase<R> {
   about: 'structure';
   inspect(requirement: R, built: Built): Inspection;
 }
@@ -53,5 +61,4 @@ export interface Shown {
   nameOf(spoken: string): string;
 }
 
-export type Kind<R extends Requirement = Requirement> = BehaviourKind<R> | StructureKind<R>;
-export type OfKind<K extends Requirement['kind']> = Extract<Requirement, { kind: K }>;
+export type Kind<R extends RequirementBase = RequirementBase> = BehaviourKind<R> | StructureKind<R>;

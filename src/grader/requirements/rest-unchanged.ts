@@ -1,13 +1,21 @@
+import { needed } from '../../solver/document/structures.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
 import { restValues } from '../probe/bound-input.ts';
 import { worldAt, worldOffset } from '../subject.ts';
-import { unitOf } from './change.ts';
-import type { BehaviourKind, OfKind } from './kind.ts';
+import type { BehaviourKind } from './kind.ts';
+import { type By, by as byReader, type RequirementBase, requirementReader, spokenList, unitOf } from './requirement.ts';
+
+export interface RestUnchanged extends RequirementBase {
+  kind: 'rest-unchanged';
+  bones: readonly string[];
+  by: By;
+}
 
 /** How far the links take a bone from its own rest while no input is moved: the worst of the bones named. */
-export const restUnchanged: BehaviourKind<OfKind<'rest-unchanged'>> = {
+export const restUnchanged: BehaviourKind<RestUnchanged> = {
   kind: 'rest-unchanged',
   about: 'behaviour',
+  read: requirementReader<RestUnchanged>('rest-unchanged', { bones: needed(spokenList), by: needed(byReader) }),
   unit: unitOf,
   bones: ({ bones }) => bones,
   inputs: () => [],

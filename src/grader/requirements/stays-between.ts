@@ -1,8 +1,19 @@
+import { needed, optional } from '../../solver/document/structures.ts';
+import { numberFrom } from '../../solver/document/values.ts';
 import type { Subject } from '../subject.ts';
-import { distanceMeter, unitOf } from './change.ts';
-import type { BehaviourKind, OfKind } from './kind.ts';
+import { distanceMeter } from './change.ts';
+import type { BehaviourKind } from './kind.ts';
+import { type By, by, type RequirementBase, requirementReader, spoken, unitOf } from './requirement.ts';
 
-type StaysBetween = OfKind<'stays-between'>;
+export interface StaysBetween extends RequirementBase {
+  kind: 'stays-between';
+  bone: string;
+  /** The input that is the switch. */
+  switch: string;
+  by: By;
+  /** Into how many steps the way is cut; default 4. */
+  steps?: number;
+}
 
 /**
  * How far the bone strays, part way along the switch, from the shortest way between what it does at the
@@ -12,6 +23,12 @@ type StaysBetween = OfKind<'stays-between'>;
 export const staysBetween: BehaviourKind<StaysBetween> = {
   kind: 'stays-between',
   about: 'behaviour',
+  read: requirementReader<StaysBetween>('stays-between', {
+    bone: needed(spoken),
+    switch: needed(spoken),
+    by: needed(by),
+    steps: optional(numberFrom(2, 32)),
+  }),
   unit: unitOf,
   bones: ({ bone }) => [bone],
   inputs: ({ switch: id }) => [id],

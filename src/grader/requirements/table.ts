@@ -1,20 +1,44 @@
-import type { Requirement, RequirementKind } from '../exercise/definition.ts';
-import { aimsAt } from './aims-at.ts';
-import { answersTo } from './answers-to.ts';
-import { evaluates } from './evaluates.ts';
-import { handsOver } from './hands-over.ts';
-import { holdsStill } from './holds-still.ts';
-import { kept } from './kept.ts';
+import { type Reader, readAt } from '../../solver/document/reader.ts';
+import { fieldOf } from '../../solver/document/structures.ts';
+import { oneOf } from '../../solver/document/values.ts';
+import { type AimsAt, aimsAt } from './aims-at.ts';
+import { type AnswersTo, answersTo } from './answers-to.ts';
+import { type Evaluates, evaluates } from './evaluates.ts';
+import { type HandsOver, handsOver } from './hands-over.ts';
+import { type HoldsStill, holdsStill } from './holds-still.ts';
+import { type KeptAsGiven, kept } from './kept.ts';
 import type { Kind } from './kind.ts';
-import { restUnchanged } from './rest-unchanged.ts';
-import { role } from './role.ts';
-import { staysBetween } from './stays-between.ts';
+import { type RestUnchanged, restUnchanged } from './rest-unchanged.ts';
+import { type RoleAsked, role } from './role.ts';
+import { type StaysBetween, staysBetween } from './stays-between.ts';
 
-/** Every kind of requirement; a new one is one new file and one entry here. */
+export type Requirement =
+  | AimsAt
+  | AnswersTo
+  | HoldsStill
+  | HandsOver
+  | StaysBetween
+  | RestUnchanged
+  | RoleAsked
+  | KeptAsGiven
+  | Evaluates;
+export type RequirementKind = Requirement['kind'];
+
+/** Every kind of requirement; a new one is one new file, and its name here. */
 const KINDS = [aimsAt, answersTo, holdsStill, handsOver, staysBetween, restUnchanged, role, kept, evaluates];
 
-const byKind = new Map<RequirementKind, Kind>(KINDS.map((kind) => [kind.kind, kind as unknown as Kind]));
+const byName = new Map<string, Kind<Requirement>>(
+  KINDS.map((kind) => [kind.kind, kind as unknown as Kind<Requirement>]),
+);
 
-export function kindOf(requirement: Requirement): Kind {
-  return byKind.get(requirement.kind)!;
+export function kindOf(requirement: Requirement): Kind<Requirement> {
+  return byName.get(requirement.kind)!;
 }
+
+const kindName = oneOf([...byName.keys()]);
+
+/** Reads a requirement of any kind. */
+export const readRequirement: Reader<Requirement> = (value, known) => {
+  const name = readAt('kind', kindName, fieldOf(value, 'kind'), known);
+  return byName.get(name)!.read(value, known);
+};

@@ -1,5 +1,5 @@
-import type { Exercise, Requirement } from '../exercise/definition.ts';
-import { kindOf } from '../requirements/table.ts';
+import type { Exercise } from '../exercise/definition.ts';
+import { kindOf, type Requirement } from '../requirements/table.ts';
 import type { RequirementResult } from '../result.ts';
 import { amountText } from './amount.ts';
 
