@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { scrollThrough } from './support/scroll.ts';
 import { builtPages, DIST } from './support/site.ts';
-import { expect, type Page, test } from './support/test.ts';
+import { expect, test } from './support/test.ts';
 
 /** Bytes after gzip, a kB being 1,000 of them: what a page may ask of a slow connection. */
 const HTML_BYTES_MAX = 30_000;
@@ -23,7 +24,7 @@ for (const path of builtPages()) {
     });
     await page.goto(path);
     await page.waitForLoadState('networkidle');
-    await readToTheEnd(page);
+    await scrollThrough(page);
     await Promise.all(counted);
 
     expect(gzipSync(readFileSync(join(DIST, path))).length, 'HTML').toBeLessThanOrEqual(HTML_BYTES_MAX);
@@ -35,14 +36,4 @@ for (const path of builtPages()) {
 function kindOf(contentType: string): 'script' | 'stylesheet' | undefined {
   if (contentType.startsWith('text/javascript')) return 'script';
   return contentType.startsWith('text/css') ? 'stylesheet' : undefined;
-}
-
-/** Scrolls as a reader does, so that everything that loads when it comes near has loaded. */
-async function readToTheEnd(page: Page): Promise<void> {
-  const screens = await page.evaluate(() => Math.ceil(document.documentElement.scrollHeight / innerHeight));
-  for (let screen = 0; screen < screens; screen++) {
-    await page.evaluate((top) => scrollTo(0, top * innerHeight), screen);
-    await page.waitForTimeout(50);
-  }
-  await page.waitForLoadState('networkidle');
 }

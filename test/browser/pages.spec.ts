@@ -1,6 +1,7 @@
 import { expectAxeClean } from './support/axe.ts';
 import { builtPages } from './support/site.ts';
-import { expect, type Page, THEMES, test, WIDTHS } from './support/test.ts';
+import { expect, type Page, test } from './support/test.ts';
+import { THEMES, WIDTHS } from './support/themes.ts';
 
 for (const path of builtPages()) {
   for (const theme of THEMES) {

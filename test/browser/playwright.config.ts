@@ -1,12 +1,12 @@
 import { existsSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { defineConfig } from '@playwright/test';
 import { BROWSER_FLAGS, findBrowser } from './support/find-browser.ts';
 import { DIST } from './support/site.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 
-if (!existsSync(DIST)) stop('There is no built course to test: run "npm run build" first.');
+if (!existsSync(join(DIST, 'index.html'))) stop('There is no built course to test: run "npm run build" first.');
 const browser = await findBrowser().catch((error: Error) => stop(error.message));
 
 export default defineConfig({

@@ -2,12 +2,9 @@ import { test as base, expect, type Page } from '@playwright/test';
 import { serve } from '../../../scripts/serve.mjs';
 import { type Faults, watchFaults } from './faults.ts';
 import { DIST } from './site.ts';
+import type { Theme } from './themes.ts';
 
 export { expect, type Page };
-export type Theme = 'day' | 'night';
-export const THEMES: readonly Theme[] = ['day', 'night'];
-/** A telephone and a desk, in CSS pixels. */
-export const WIDTHS = [360, 1280] as const;
 
 interface Options {
   /** Of the window, in CSS pixels. */

@@ -1,0 +1,5 @@
+export type Theme = 'day' | 'night';
+export const THEMES: readonly Theme[] = ['day', 'night'];
+
+/** A telephone and a desk, in CSS pixels. */
+export const WIDTHS = [360, 1280] as const;
