@@ -1,10 +1,10 @@
 import { readJson } from '../solver/document/json.ts';
-import { readRig } from '../solver/document/read-rig.ts';
 import { accept, type Reader, reading, refuse } from '../solver/document/reader.ts';
 import type { Reading } from '../solver/document/refusal.ts';
 import { dictionary, keyPath, needed, optional, record } from '../solver/document/structures.ts';
 import { exactly, number, text } from '../solver/document/values.ts';
 import { quoted } from '../solver/document/words.ts';
+import { readRig } from '../solver/index.ts';
 import type { Answer } from './exercise/definition.ts';
 
 const SEED_LIMIT = 281474976710656;

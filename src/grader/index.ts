@@ -8,4 +8,4 @@ export { kindOf } from './requirements/table.ts';
 export type * from './result.ts';
 export { amountText } from './words/amount.ts';
 export { messageOf, wrongTurnText } from './words/message.ts';
-export { poseText } from './words/pose-text.ts';
+export { poseText } from './words/poseText.ts';

@@ -2,7 +2,7 @@ import type { Rig } from '../solver/document/rig.ts';
 import { compile, createState, evaluate, type Program, packPose, type State } from '../solver/index.ts';
 import { type Binding, bindParts, boneOf } from './bind.ts';
 import type { Exercise } from './exercise/definition.ts';
-import { type BoundInput, bindInputs } from './probe/bound-input.ts';
+import { type BoundInput, bindInputs } from './probe/boundInput.ts';
 import { poseOf } from './probe/pose.ts';
 
 /** A built rig ready to be probed: compiled, its parts bound, the exercise's inputs tied to its channels. */

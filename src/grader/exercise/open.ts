@@ -1,11 +1,10 @@
-import { readRig } from '../../solver/document/read-rig.ts';
 import { reading } from '../../solver/document/reader.ts';
 import type { Reading } from '../../solver/document/refusal.ts';
 import type { Rig } from '../../solver/document/rig.ts';
-import { reflect } from '../../solver/mirror/reflect.ts';
+import { readRig, reflect } from '../../solver/index.ts';
 import { type Requirement, readRequirement } from '../requirements/table.ts';
 import type { Exercise, ExerciseDefinition, Reference, RigEdit, Structure, WrongTurn } from './definition.ts';
-import { editRig } from './edit-rig.ts';
+import { editRig } from './editRig.ts';
 import { fill } from './fill.ts';
 import { reflectInput, reflectRequirement, swapSidesIn } from './reflect.ts';
 import { scaleKeepOut, scaleProofInput, scaleRequirement, scaleRig } from './scale.ts';

@@ -1,5 +1,5 @@
 import { randomOf } from '../random.ts';
-import type { BoundInput } from './bound-input.ts';
+import type { BoundInput } from './boundInput.ts';
 
 const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53, 59, 61, 67, 71, 73, 79, 83, 89];
 

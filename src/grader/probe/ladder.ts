@@ -1,5 +1,5 @@
-import type { BoundInput } from './bound-input.ts';
-import { restValues } from './bound-input.ts';
+import type { BoundInput } from './boundInput.ts';
+import { restValues } from './boundInput.ts';
 
 /**
  * The canonical probes, the same for every seed and every answer, simplest first: rest; each input at its

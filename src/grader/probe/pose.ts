@@ -1,6 +1,6 @@
 import type { BonePose, Pose } from '../../solver/document/rig.ts';
 import type { Subject } from '../subject.ts';
-import { settable } from './bound-input.ts';
+import { settable } from './boundInput.ts';
 
 type Triple = [number, number, number];
 interface Open {

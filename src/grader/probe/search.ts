@@ -1,4 +1,4 @@
-import type { BoundInput } from './bound-input.ts';
+import type { BoundInput } from './boundInput.ts';
 
 /**
  * Worsens a measurement from a probe by moving one input at a time by a shrinking share of its range.

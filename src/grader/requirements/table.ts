@@ -1,16 +1,16 @@
 import { type Reader, readAt } from '../../solver/document/reader.ts';
 import { fieldOf } from '../../solver/document/structures.ts';
 import { oneOf } from '../../solver/document/values.ts';
-import { type AimsAt, aimsAt } from './aims-at.ts';
-import { type AnswersTo, answersTo } from './answers-to.ts';
+import { type AimsAt, aimsAt } from './aimsAt.ts';
+import { type AnswersTo, answersTo } from './answersTo.ts';
 import { type Evaluates, evaluates } from './evaluates.ts';
-import { type HandsOver, handsOver } from './hands-over.ts';
-import { type HoldsStill, holdsStill } from './holds-still.ts';
+import { type HandsOver, handsOver } from './handsOver.ts';
+import { type HoldsStill, holdsStill } from './holdsStill.ts';
 import { type KeptAsGiven, kept } from './kept.ts';
 import type { Kind } from './kind.ts';
-import { type RestUnchanged, restUnchanged } from './rest-unchanged.ts';
+import { type RestUnchanged, restUnchanged } from './restUnchanged.ts';
 import { type RoleAsked, role } from './role.ts';
-import { type StaysBetween, staysBetween } from './stays-between.ts';
+import { type StaysBetween, staysBetween } from './staysBetween.ts';
 
 export type Requirement =
   | AimsAt

@@ -5,7 +5,7 @@ import type { Where } from '../exercise/definition.ts';
 import { angleBetweenDeg, axisOf, pointOf } from '../measure/frame.ts';
 import { worldAt, worldOffset } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
-import { reflectedAxis } from './reflected-axis.ts';
+import { reflectedAxis } from './reflectedAxis.ts';
 import { type RequirementBase, requirementReader, spoken, where } from './requirement.ts';
 
 export interface AimsAt extends RequirementBase {

@@ -1,5 +1,5 @@
 import { needed } from '../../solver/document/structures.ts';
-import { restValues } from '../probe/bound-input.ts';
+import { restValues } from '../probe/boundInput.ts';
 import { ends } from '../probe/ladder.ts';
 import { changeMeter } from './change.ts';
 import type { BehaviourKind } from './kind.ts';

@@ -1,6 +1,6 @@
 import { needed } from '../../solver/document/structures.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
-import { restValues } from '../probe/bound-input.ts';
+import { restValues } from '../probe/boundInput.ts';
 import { worldAt, worldOffset } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by as byReader, type RequirementBase, requirementReader, spokenList, unitOf } from './requirement.ts';
