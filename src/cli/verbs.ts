@@ -22,4 +22,9 @@ export const VERBS: readonly VerbEntry[] = [
     says: 'the marks of answers, with what was measured and the simplest pose that breaks each requirement',
     load: async () => (await import('./verbs/grade.ts')).gradeVerb,
   },
+  {
+    name: 'check-content',
+    says: 'what is at fault in the exercises',
+    load: async () => (await import('./verbs/checkContent.ts')).checkContentVerb,
+  },
 ];

@@ -3,6 +3,7 @@ import type { Reading } from '../../solver/document/refusal.ts';
 import type { Rig } from '../../solver/document/rig.ts';
 import { readRig, reflect } from '../../solver/index.ts';
 import { type Requirement, readRequirement } from '../requirements/table.ts';
+import { crossCheck } from './crossCheck.ts';
 import type { Exercise, ExerciseDefinition, Reference, RigEdit, Structure, WrongTurn } from './definition.ts';
 import { editRig } from './editRig.ts';
 import { fill } from './fill.ts';
@@ -19,6 +20,7 @@ export function openExercise(definition: ExerciseDefinition, about: { edition: s
   const size = sizes[Math.floor(about.seed / structures.length) % sizes.length]!;
   const named = fill(body, structure.let ?? {}, structure.id) as typeof body;
   const drawn = withRigs(named);
+  crossCheck(drawn);
   const sided = structure.reflect ? reflectExercise(drawn) : drawn;
   return { ...scaleExercise(sided, size), ...about, structure: structure.id, size };
 }
