@@ -2,17 +2,11 @@ import type { Link, LinkKind } from '../../solver/document/rig.ts';
 import { newLink } from './addLink.ts';
 import { changeDrivers, changeLinks, type Edit, movedBy, withField } from './draft.ts';
 
-/** Changes one link's fields; `merge` joins quick changes of one number into one step. */
-export function changeLink(
-  bone: string,
-  name: string,
-  what: string,
-  change: (link: Link) => Link,
-  merge?: string,
-): Edit {
+/** Changes one link's fields; quick changes of one thing are one step. */
+export function changeLink(bone: string, name: string, what: string, change: (link: Link) => Link): Edit {
   return {
     says: `change the ${what} of ${name} on ${bone}`,
-    ...(merge ? { merge: `${merge} ${bone}.${name}` } : {}),
+    merge: `${what} of ${bone}.${name}`,
     apply: (draft) =>
       changeLinks(draft, bone, (links) => links.map((link) => (link.name === name ? change(link) : link))),
   };

@@ -14,6 +14,11 @@ export interface Edit {
   readonly apply: (draft: Draft) => Draft;
 }
 
+/** An edit that is a step of its own however fast it follows. */
+export function apart(says: string, edit: Edit): Edit {
+  return { says, apply: edit.apply };
+}
+
 export function boneOf(draft: Draft, name: string): Bone | undefined {
   return draft.rig.bones.find((bone) => bone.name === name);
 }

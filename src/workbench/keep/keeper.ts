@@ -1,0 +1,141 @@
+import type { Step } from '../state/history.ts';
+import type { Store } from '../state/store.ts';
+import { type Database, load, openDatabase, save } from './database.ts';
+import type { Keeping } from './keeping.ts';
+import { migrated, packed, unpacked, workKey } from './record.ts';
+
+export interface Keeper {
+  readonly get: () => Keeping;
+  readonly subscribe: (listener: () => void) => () => void;
+  /** Takes over what another tab has kept, or writes over it. */
+  readonly take: (which: 'theirs' | 'ours') => Promise<void>;
+  readonly close: () => void;
+}
+
+/** Brings back what was kept of an exercise, and from then on keeps every change of the store at once. */
+export function createKeeper(store: Store, about: { exercise: string; seed: number; edition: string }): Keeper {
+  const key = workKey(about.exercise, about.seed);
+  const tabs = openChannel();
+  const listeners = new Set<() => void>();
+  let keeping: Keeping = { is: 'opening' };
+  let database: Database | undefined;
+  let revision = 0;
+  let savedDraft: unknown;
+  let savedSteps: readonly Step[] = [];
+  let saving = false;
+  let waiting = false;
+  let closed = false;
+
+  const unsubscribe = store.subscribe(() => void keep());
+  if (tabs) tabs.onmessage = ({ data }) => heard(data);
+  void open();
+
+  return {
+    get: () => keeping,
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    take,
+    close: () => {
+      closed = true;
+      unsubscribe();
+      tabs?.close();
+      if (!saving) database?.close();
+    },
+  };
+
+  async function open(): Promise<void> {
+    try {
+      database = await openDatabase();
+      await bringBack();
+    } catch {
+      become({ is: 'off', why: 'forbidden' });
+    }
+  }
+
+  async function bringBack(): Promise<void> {
+    const kept = await load(database!, key);
+    if (closed) return database?.close();
+    if (!kept) return become({ is: 'kept' });
+    const current = migrated(kept);
+    if (!current.ok) return become({ is: 'off', why: 'later-version' });
+    const session = unpacked(current.value);
+    if (!session.ok) return become({ is: 'off', why: 'unreadable' });
+    revision = kept.work.revision;
+    savedDraft = session.value.history.document;
+    savedSteps = session.value.history.steps;
+    become({ is: 'kept' });
+    store.dispatch({ do: 'restore', session: session.value });
+  }
+
+  async function keep(over = false): Promise<void> {
+    if (!database || !canSave()) return;
+    if (saving) {
+      waiting = true;
+      return;
+    }
+    saving = true;
+    do {
+      waiting = false;
+      await saveOnce(over);
+    } while (waiting && canSave());
+    saving = false;
+    if (closed) database.close();
+  }
+
+  async function saveOnce(over: boolean): Promise<void> {
+    const session = store.get();
+    const { document, steps } = session.history;
+    const work = packed(session, { key, edition: about.edition, revision: revision + 1 });
+    const from = over ? 0 : sharedCount(savedSteps, steps);
+    const draft = document === savedDraft && !over ? {} : { draft: document };
+    try {
+      const saved = await save(database!, { work, ...draft, steps, from }, over);
+      if (saved !== 'saved') return become({ is: 'elsewhere' });
+      revision = work.revision;
+      savedDraft = document;
+      savedSteps = steps;
+      become({ is: 'kept' });
+      tabs?.postMessage({ key, revision });
+    } catch (error) {
+      const full = error instanceof DOMException && error.name === 'QuotaExceededError';
+      become({ is: 'off', why: full ? 'full' : 'forbidden' });
+    }
+  }
+
+  function heard(message: { key: string; revision: number }): void {
+    if (message.key !== key || message.revision <= revision) return;
+    become({ is: 'elsewhere' });
+  }
+
+  async function take(which: 'theirs' | 'ours'): Promise<void> {
+    if (!database) return;
+    if (which === 'theirs') return bringBack();
+    const kept = await load(database, key);
+    revision = kept?.work.revision ?? 0;
+    become({ is: 'kept' });
+    await keep(true);
+  }
+
+  /** A full storage may have room again; what another tab or version holds must not be touched. */
+  function canSave(): boolean {
+    return keeping.is === 'kept' || (keeping.is === 'off' && (keeping.why === 'full' || keeping.why === 'forbidden'));
+  }
+
+  function become(next: Keeping): void {
+    keeping = next;
+    for (const listener of listeners) listener();
+  }
+}
+
+function openChannel(): BroadcastChannel | undefined {
+  return typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('counterpose works');
+}
+
+/** How many steps from the first on are the very same in both. */
+function sharedCount(a: readonly Step[], b: readonly Step[]): number {
+  let count = 0;
+  while (count < a.length && count < b.length && a[count] === b[count]) count++;
+  return count;
+}

@@ -1,0 +1,94 @@
+import type { AimLink, UpToward } from '../../solver/document/rig.ts';
+import { changeLink } from '../edit/changeLink.ts';
+import { withField } from '../edit/draft.ts';
+import { type Option, type Sentence, text } from './piece.ts';
+import { axisPieces, pointPieces, vectorPieces } from './point.ts';
+import { boneOptions, type Scope } from './scope.ts';
+
+const UPS: readonly Option[] = [
+  { value: 'none', says: 'by the shortest turn' },
+  { value: 'point', says: 'with an up vector toward a point' },
+  { value: 'direction', says: 'with an up vector along a direction' },
+  { value: 'axis', says: 'with an up vector along a bone’s axis' },
+];
+type Up = NonNullable<AimLink['up']>;
+
+/** "… its +z at the base of wind_left, by the shortest turn" */
+export function aimSentence(scope: Scope, bone: string, link: AimLink): Sentence {
+  const of = `${link.name} on ${bone}`;
+  const others = boneOptions(scope, bone);
+  const set = (what: string, next: AimLink) => changeLink(bone, link.name, what, () => next);
+  return [
+    text('its '),
+    ...axisPieces(`axis of ${of}`, link.axis ?? '+z', (axis) =>
+      set('axis', withField(link, 'axis', axis === '+z' ? undefined : axis)),
+    ),
+    text(' at '),
+    ...pointPieces('target', of, link.target, others, (target) => set('target', { ...link, target })),
+    text(', '),
+    {
+      is: 'choice',
+      label: `up vector of ${of}`,
+      value: upKind(link.up),
+      options: UPS,
+      edit: (value) => set('up vector', withField(link, 'up', newUp(link, value, others[0]?.value ?? bone))),
+    },
+    ...(link.up ? upPieces(scope, bone, link, link.up) : []),
+  ];
+}
+
+/** ": its +y toward the tip of mast" */
+function upPieces(scope: Scope, bone: string, link: AimLink, up: Up): Sentence {
+  const of = `${link.name} on ${bone}`;
+  const set = (what: string, next: Up) => changeLink(bone, link.name, what, () => ({ ...link, up: next }));
+  return [
+    text(': its '),
+    ...axisPieces(`up axis of ${of}`, up.axis, (axis) => set('up axis', { ...up, axis })),
+    ...towardPieces(scope, of, up.toward, (toward) => set('up vector', { ...up, toward })),
+  ];
+}
+
+function towardPieces(
+  scope: Scope,
+  of: string,
+  toward: UpToward,
+  set: (toward: UpToward) => ReturnType<typeof changeLink>,
+): Sentence {
+  if ('direction' in toward) {
+    return [
+      text(' toward '),
+      ...vectorPieces(`up direction of ${of}`, toward.direction, (direction) => set({ direction })),
+    ];
+  }
+  if (!('axis' in toward)) {
+    return [text(' toward '), ...pointPieces('up point', of, toward, boneOptions(scope), set)];
+  }
+  return [
+    text(' along the '),
+    ...axisPieces(`axis of the up bone of ${of}`, toward.axis, (axis) => set({ ...toward, axis })),
+    text(' of '),
+    {
+      is: 'choice',
+      label: `up bone of ${of}`,
+      value: toward.bone,
+      options: boneOptions(scope),
+      edit: (other) => set({ ...toward, bone: other }),
+    },
+  ];
+}
+
+function upKind(up: AimLink['up']): string {
+  if (!up) return 'none';
+  if ('direction' in up.toward) return 'direction';
+  return 'axis' in up.toward ? 'axis' : 'point';
+}
+
+/** An up axis that the aim axis leaves room for. */
+function newUp(link: AimLink, kind: string, other: string): Up | undefined {
+  if (kind === 'none') return undefined;
+  const along = typeof link.axis === 'string' && link.axis[1] === 'y';
+  const axis = link.up?.axis ?? (along ? '+z' : '+y');
+  if (kind === 'direction') return { axis, toward: { direction: [0, 1, 0] } };
+  const bone = link.up && 'bone' in link.up.toward ? link.up.toward.bone : other;
+  return { axis, toward: kind === 'axis' ? { bone, axis: '+y' } : { bone } };
+}

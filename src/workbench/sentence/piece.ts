@@ -1,0 +1,83 @@
+import type { Edit } from '../edit/draft.ts';
+
+/** One thing to choose; `group` gathers those that belong together. */
+export interface Option {
+  readonly value: string;
+  readonly says: string;
+  readonly group?: string;
+}
+
+/**
+ * A sentence is a run of pieces: words as they are, and words that can be changed where they stand. `label` is the
+ * field's own name, for those who do not see the sentence around it.
+ */
+export type Piece =
+  | { is: 'text'; text: string }
+  | { is: 'name'; text: string }
+  | { is: 'choice'; label: string; value: string; options: readonly Option[]; edit: (value: string) => Edit }
+  | { is: 'number'; label: string; value: number; unit: string; step: number; edit: (value: number) => Edit }
+  | { is: 'word'; label: string; value: string; edit: (value: string) => Edit }
+  | { is: 'mark'; label: string; text: string; on: boolean; edit: (on: boolean) => Edit }
+  | { is: 'pick'; label: string; text: string; options: readonly Option[]; edit: (value: string) => Edit }
+  | { is: 'press'; label: string; text: string; edit: Edit }
+  | { is: 'goto'; label: string; text: string; to: string };
+
+export type Sentence = readonly Piece[];
+
+export function text(words: string): Piece {
+  return { is: 'text', text: words };
+}
+
+export function name(words: string): Piece {
+  return { is: 'name', text: words };
+}
+
+export function plainOptions(values: readonly string[]): Option[] {
+  return values.map((value) => ({ value, says: value }));
+}
+
+/** A number for reading: six significant digits, a true minus sign. */
+export function numberText(value: number): string {
+  return String(Number(value.toPrecision(6))).replace('-', '−');
+}
+
+/** What stands in a piece, as it is read aloud or printed. */
+export function pieceText(piece: Piece): string {
+  switch (piece.is) {
+    case 'text':
+    case 'name':
+    case 'goto':
+      return piece.text;
+    case 'choice':
+      return piece.options.find((option) => option.value === piece.value)?.says ?? piece.value;
+    case 'number':
+      return `${numberText(piece.value)}${piece.unit === '°' ? '°' : piece.unit && ` ${piece.unit}`}`;
+    case 'word':
+      return piece.value;
+    case 'mark':
+      return piece.on ? piece.text : '';
+    case 'pick':
+    case 'press':
+      return '';
+  }
+}
+
+/** The sentence as plain words, without its buttons. */
+export function sentenceText(sentence: Sentence): string {
+  return sentence
+    .map(pieceText)
+    .join('')
+    .replace(/\s+/g, ' ')
+    .replace(/ ([.,;:])/g, '$1')
+    .trim();
+}
+
+/** The sentence with nothing to change in it: for what an exercise keeps as it is. */
+export function fixed(sentence: Sentence): Sentence {
+  return sentence
+    .filter((piece) => piece.is !== 'press' && piece.is !== 'pick')
+    .map((piece): Piece => {
+      if (piece.is === 'text' || piece.is === 'goto') return piece;
+      return { is: piece.is === 'number' || piece.is === 'mark' ? 'text' : 'name', text: pieceText(piece) };
+    });
+}
