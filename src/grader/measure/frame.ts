@@ -29,6 +29,15 @@ export function pointOf(world: Float64Array, offset: number, along: number, out:
   for (let i = 0; i < 3; i++) out[i] = world[offset + 9 + i]! + along * world[offset + 6 + i]!;
 }
 
+/** Writes a bone's transform as another bone sees it, turned and moved but not scaled: 12 doubles. */
+export function seenFrom(world: Float64Array, viewer: number, bone: number, out: Float64Array): void {
+  const r = orientationOf(world, viewer);
+  for (let column = 0; column < 12; column += 3) {
+    const v = [0, 1, 2].map((i) => world[bone + column + i]! - (column === 9 ? world[viewer + 9 + i]! : 0));
+    for (let i = 0; i < 3; i++) out[column + i] = r[3 * i]! * v[0]! + r[3 * i + 1]! * v[1]! + r[3 * i + 2]! * v[2]!;
+  }
+}
+
 /**
  * Degrees between two vectors, by atan2(|a×b|, a·b), which keeps its accuracy next to 0° and 180°
  * (W. Kahan, "How futile are mindless assessments of roundoff", 2006, §12; from memory). 0 if either is zero.

@@ -6,8 +6,11 @@ import { type AnswersTo, answersTo } from './answersTo.ts';
 import { type Evaluates, evaluates } from './evaluates.ts';
 import { type HandsOver, handsOver } from './handsOver.ts';
 import { type HoldsStill, holdsStill } from './holdsStill.ts';
+import { type KeepsSize, keepsSize } from './keepsSize.ts';
 import { type KeptAsGiven, kept } from './kept.ts';
 import type { Kind } from './kind.ts';
+import { type MovesWith, movesWith } from './movesWith.ts';
+import { type NoJump, noJump } from './noJump.ts';
 import { type RestUnchanged, restUnchanged } from './restUnchanged.ts';
 import { type RoleAsked, role } from './role.ts';
 import { type StaysBetween, staysBetween } from './staysBetween.ts';
@@ -18,6 +21,9 @@ export type Requirement =
   | HoldsStill
   | HandsOver
   | StaysBetween
+  | NoJump
+  | MovesWith
+  | KeepsSize
   | RestUnchanged
   | RoleAsked
   | KeptAsGiven
@@ -25,7 +31,20 @@ export type Requirement =
 export type RequirementKind = Requirement['kind'];
 
 /** Every kind of requirement; a new one is one new file, and its name here. */
-const KINDS = [aimsAt, answersTo, holdsStill, handsOver, staysBetween, restUnchanged, role, kept, evaluates];
+const KINDS = [
+  aimsAt,
+  answersTo,
+  holdsStill,
+  handsOver,
+  staysBetween,
+  noJump,
+  movesWith,
+  keepsSize,
+  restUnchanged,
+  role,
+  kept,
+  evaluates,
+];
 
 const byName = new Map<string, Kind<Requirement>>(
   KINDS.map((kind) => [kind.kind, kind as unknown as Kind<Requirement>]),

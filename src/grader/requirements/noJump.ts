@@ -1,0 +1,66 @@
+import { needed, optional } from '../../solver/document/structures.ts';
+import { numberFrom } from '../../solver/document/values.ts';
+import type { Subject } from '../subject.ts';
+import { distanceMeter } from './change.ts';
+import type { BehaviourKind } from './kind.ts';
+import { type By, by, type RequirementBase, requirementReader, spoken, unitOf } from './requirement.ts';
+
+export interface NoJump extends RequirementBase {
+  kind: 'no-jump';
+  bone: string;
+  /** The input that is slid. */
+  switch: string;
+  by: By;
+  /** Into how many steps its range is cut; default 8. */
+  steps?: number;
+}
+
+const stepsOf = ({ steps = 8 }: NoJump) => steps;
+
+/** The largest change of the bone from one step of the switch to the next, whatever the other inputs are at. */
+export const noJump: BehaviourKind<NoJump> = {
+  kind: 'no-jump',
+  about: 'behaviour',
+  read: requirementReader<NoJump>('no-jump', {
+    bone: needed(spoken),
+    switch: needed(spoken),
+    by: needed(by),
+    steps: optional(numberFrom(2, 32)),
+  }),
+  unit: unitOf,
+  bones: ({ bone }) => [bone],
+  inputs: ({ switch: id }) => [id],
+  missed: ({ bone, switch: id }, { measured, allowed, nameOf }) =>
+    `One step along ${nameOf(id)} takes ${nameOf(bone)} ${measured} further at once; ${allowed} is allowed.`,
+  meter(requirement, subject) {
+    const index = subject.inputIndex.get(requirement.switch)!;
+    const { min, max } = subject.inputs[index]!;
+    const step = (max - min) / stepsOf(requirement);
+    const distance = distanceMeter(subject, requirement.bone, requirement.by);
+    const values = new Float64Array(subject.inputs.length);
+    const before = new Float64Array(12);
+    return (probe) => {
+      values.set(probe);
+      values[index] = Math.max(min, probe[index]! - step);
+      distance.keep(values, before);
+      return distance.from(before, probe);
+    };
+  },
+  probes: stepped,
+};
+
+/** Every probe with the switch at rest, at each step up to its upper end. */
+function stepped(requirement: NoJump, subject: Subject, ladder: readonly Float64Array[]): Float64Array[] {
+  const index = subject.inputIndex.get(requirement.switch)!;
+  const { min, max, rest } = subject.inputs[index]!;
+  const steps = stepsOf(requirement);
+  return ladder
+    .filter((probe) => probe[index] === rest)
+    .flatMap((probe) =>
+      Array.from({ length: steps }, (_, step) => {
+        const taken = probe.slice();
+        taken[index] = min + ((max - min) * (step + 1)) / steps;
+        return taken;
+      }),
+    );
+}
