@@ -34,7 +34,8 @@ export function prove(exercise: Exercise, rig: Rig, parts: Readonly<Record<strin
   const findings = exercise.requirements.map((requirement) => {
     const kind = kindOf(requirement);
     const binding = prepared.ok ? prepared.subject.binding : prepared.binding;
-    const spoken = [...kind.bones(requirement), ...partsOfInputs(exercise, kind.inputs(requirement))];
+    const inputs = [...kind.inputs(requirement), ...Object.keys(requirement.at ?? {})];
+    const spoken = [...kind.bones(requirement), ...partsOfInputs(exercise, inputs)];
     const unbound = unboundOf(spoken, exercise, binding);
     if (unbound) return unmeasured(requirement, 'missed', { why: 'unbound', part: unbound.id });
     if (kind.about === 'structure') {
