@@ -18,21 +18,18 @@ export function portable(): AstroIntegration {
       },
       'astro:build:done': async ({ dir }) => {
         const folder = fileURLToPath(dir);
-        for (const page of await pagesIn(folder)) await rewrite(folder, page, base);
+        const files = (await readdir(folder, { recursive: true })).map((file) => file.replaceAll('\\', '/'));
+        for (const file of files) {
+          if (file.endsWith('.html') && file !== '404.html') await rewrite(join(folder, file), (html) => fromThePage(html, file, base));
+          if (file.endsWith('.css')) await rewrite(join(folder, file), (css) => fromTheSheet(css, file, base));
+        }
       },
     },
   };
 }
 
-async function pagesIn(folder: string) {
-  const files = await readdir(folder, { recursive: true });
-  return files.filter((file) => file.endsWith('.html') && file !== '404.html').map((file) => file.replaceAll('\\', '/'));
-}
-
-async function rewrite(folder: string, page: string, base: string) {
-  const path = join(folder, page);
-  const html = await readFile(path, 'utf8');
-  await writeFile(path, fromThePage(html, page, base));
+async function rewrite(path: string, change: (text: string) => string) {
+  await writeFile(path, change(await readFile(path, 'utf8')));
 }
 
 /**
@@ -42,11 +39,21 @@ async function rewrite(folder: string, page: string, base: string) {
  */
 export function fromThePage(html: string, page: string, base: string): string {
   return html.replace(/ (href|src|data-root)="([^"]*)"/g, (whole, name: string, address: string) => {
-    if (!address.startsWith('/') || address.startsWith('//')) return whole;
-    const inside = address.startsWith(base) ? address.slice(base.length) : address.slice(1);
-    return ` ${name}="${name === 'data-root' ? rootFrom(page) : toFile(inside, page)}"`;
+    if (!isFromRoot(address)) return whole;
+    return ` ${name}="${name === 'data-root' ? rootFrom(page) : toFile(within(address, base), page)}"`;
   });
 }
+
+/** The same for what a style sheet loads: `url(/…)`. */
+export function fromTheSheet(css: string, sheet: string, base: string): string {
+  return css.replace(/url\((["']?)(\/[^)"']*)\1\)/g, (whole, _quote, address: string) => {
+    return isFromRoot(address) ? `url(${toFile(within(address, base), sheet)})` : whole;
+  });
+}
+
+const isFromRoot = (address: string) => address.startsWith('/') && !address.startsWith('//');
+
+const within = (address: string, base: string) => address.slice(address.startsWith(base) ? base.length : 1);
 
 function rootFrom(page: string) {
   return '../'.repeat(page.split('/').length - 1) || './';

@@ -1,0 +1,33 @@
+import { unified } from '@astrojs/markdown-remark';
+import mdx from '@astrojs/mdx';
+import react from '@astrojs/react';
+import { defineConfig } from 'astro/config';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+import { plainMathml } from './src/course/site/plain-mathml.ts';
+import { portable } from './src/course/site/portable.ts';
+
+// Every page but 404.html is made independent of where it is served (see portable.ts). That one page is shown
+// in place of any address, so it has to know the folder: COURSE_BASE=/courses/rigs/ npm run build
+export default defineConfig({
+  output: 'static',
+  base: process.env.COURSE_BASE ?? '/',
+  trailingSlash: 'ignore',
+  compressHTML: true,
+  build: { inlineStylesheets: 'never' },
+  devToolbar: { enabled: false },
+  integrations: [mdx(), react(), portable()],
+  markdown: {
+    // The highlighter writes style attributes, which the pages' policy forbids.
+    syntaxHighlight: false,
+    processor: unified({
+      remarkPlugins: [remarkMath],
+      rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }], plainMathml],
+    }),
+  },
+  vite: {
+    build: { assetsInlineLimit: 0, modulePreload: false },
+    experimental: { renderBuiltUrl: () => ({ relative: true }) },
+    worker: { format: 'es' },
+  },
+});
