@@ -1,4 +1,4 @@
-import type { Rig } from '../solver/document/rig.ts';
+import type { Pose, Rig } from '../solver/document/rig.ts';
 import { compile, createState, evaluate, type Program, packPose, type State } from '../solver/index.ts';
 import { type Binding, bindParts, boneOf } from './bind.ts';
 import type { Exercise } from './exercise/definition.ts';
@@ -14,6 +14,8 @@ export interface Subject {
   readonly binding: Binding;
   readonly inputs: readonly BoundInput[];
   readonly inputIndex: ReadonlyMap<string, number>;
+  /** The packed pose that is evaluated, overwritten each time. */
+  readonly packed: Float64Array;
   /** How often the rig was evaluated. */
   evaluations: number;
 }
@@ -28,9 +30,10 @@ export function subjectOf(exercise: Exercise, rig: Rig, parts: Readonly<Record<s
   const inputs = bindInputs(exercise.inputs, rig, binding);
   const inputIndex = new Map(inputs.map((input, index) => [input.id, index]));
   const state = createState(program);
+  const packed = new Float64Array(program.poseLength);
   return {
     ok: true,
-    subject: { exercise, rig, program, state, binding, inputs, inputIndex, evaluations: 0 },
+    subject: { exercise, rig, program, state, binding, inputs, inputIndex, packed, evaluations: 0 },
   };
 }
 
@@ -39,9 +42,15 @@ export function subjectOf(exercise: Exercise, rig: Rig, parts: Readonly<Record<s
  * left at rest. The array is the subject's own and is overwritten by the next call.
  */
 export function worldAt(subject: Subject, values: Float64Array): Float64Array {
+  return worldOf(subject, poseOf(subject, values));
+}
+
+/** The same for any pose; `adjust` may change the packed pose before it is evaluated. */
+export function worldOf(subject: Subject, pose: Pose, adjust?: (packed: Float64Array) => void): Float64Array {
   const { program, state } = subject;
-  packPose(program, poseOf(subject, values), state.pose);
-  evaluate(program, state, state.pose);
+  const packed = packPose(program, pose, subject.packed);
+  adjust?.(packed);
+  evaluate(program, state, packed);
   subject.evaluations++;
   return state.world;
 }
@@ -52,4 +61,9 @@ export function worldOffset(subject: Subject, spoken: string): number {
   const index = name === null ? undefined : subject.program.boneIndex.get(name);
   if (index === undefined) throw new Error(`no bone stands for ${spoken}`);
   return index * 12;
+}
+
+/** The rest length of a bone, metres. */
+export function lengthOf(subject: Subject, spoken: string): number {
+  return subject.rig.bones[worldOffset(subject, spoken) / 12]!.rest.length;
 }

@@ -3,7 +3,7 @@ import { needed, optional } from '../../solver/document/structures.ts';
 import { axis as axisReader } from '../../solver/document/vectors.ts';
 import type { Where } from '../exercise/definition.ts';
 import { angleBetweenDeg, axisOf, pointOf } from '../measure/frame.ts';
-import { worldAt, worldOffset } from '../subject.ts';
+import { lengthOf, worldAt, worldOffset } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { reflectedAxis } from './reflectedAxis.ts';
 import { type RequirementBase, requirementReader, spoken, where } from './requirement.ts';
@@ -46,7 +46,3 @@ export const aimsAt: BehaviourKind<AimsAt> = {
     };
   },
 };
-
-function lengthOf(subject: Parameters<typeof worldOffset>[0], spoken: string): number {
-  return subject.rig.bones[worldOffset(subject, spoken) / 12]!.rest.length;
-}

@@ -1,5 +1,5 @@
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
-import { type Subject, worldAt, worldOffset } from '../subject.ts';
+import { lengthOf, type Subject, worldAt, worldOffset } from '../subject.ts';
 import type { Meter } from './kind.ts';
 import type { By } from './requirement.ts';
 
@@ -24,7 +24,7 @@ export function changeMeter(
 /** Transforms of one bone, kept and compared. */
 export function distanceMeter(subject: Subject, bone: string, by: By) {
   const offset = worldOffset(subject, bone);
-  const length = subject.rig.bones[offset / 12]!.rest.length;
+  const length = lengthOf(subject, bone);
   const after = new Float64Array(12);
   const keep = (values: Float64Array, into: Float64Array) => {
     const world = worldAt(subject, values);

@@ -6,7 +6,7 @@ export function reflectedAxis<R extends { axis?: Axis }>(requirement: R): R {
   return axis === undefined ? requirement : { ...requirement, axis: opposedX(axis) };
 }
 
-function opposedX(axis: Axis): Axis {
+export function opposedX(axis: Axis): Axis {
   if (axis === '+x') return '-x';
   if (axis === '-x') return '+x';
   return typeof axis === 'string' ? axis : [0 - axis[0], axis[1], axis[2]];

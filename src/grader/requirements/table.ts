@@ -3,17 +3,31 @@ import { fieldOf } from '../../solver/document/structures.ts';
 import { oneOf } from '../../solver/document/values.ts';
 import { type AimsAt, aimsAt } from './aimsAt.ts';
 import { type AnswersTo, answersTo } from './answersTo.ts';
+import { type AsReference, asReference } from './asReference.ts';
 import { type Evaluates, evaluates } from './evaluates.ts';
 import { type HandsOver, handsOver } from './handsOver.ts';
 import { type HoldsStill, holdsStill } from './holdsStill.ts';
 import { type KeepsSize, keepsSize } from './keepsSize.ts';
+import { type KeepsVolume, keepsVolume } from './keepsVolume.ts';
 import { type KeptAsGiven, kept } from './kept.ts';
 import type { Kind } from './kind.ts';
+import { type LocksAsked, locks } from './locks.ts';
+import { type MeetsAt, meetsAt } from './meetsAt.ts';
+import { type Mirrors, mirrors } from './mirrors.ts';
 import { type MovesWith, movesWith } from './movesWith.ts';
+import { type NameAsked, nameAsked } from './nameAsked.ts';
 import { type NoJump, noJump } from './noJump.ts';
+import { type NoShear, noShear } from './noShear.ts';
+import { type PairComplete, pairComplete } from './pairComplete.ts';
+import { type ParentAsked, parentAsked } from './parentAsked.ts';
+import { type PivotAt, pivotAt } from './pivotAt.ts';
 import { type RestUnchanged, restUnchanged } from './restUnchanged.ts';
 import { type RoleAsked, role } from './role.ts';
+import { type RollWithin, rollWithin } from './rollWithin.ts';
+import { type ScalesWhole, scalesWhole } from './scalesWhole.ts';
+import { type SpansTo, spansTo } from './spansTo.ts';
 import { type StaysBetween, staysBetween } from './staysBetween.ts';
+import { type StaysWithin, staysWithin } from './staysWithin.ts';
 
 export type Requirement =
   | AimsAt
@@ -27,7 +41,21 @@ export type Requirement =
   | RestUnchanged
   | RoleAsked
   | KeptAsGiven
-  | Evaluates;
+  | Evaluates
+  | AsReference
+  | KeepsVolume
+  | LocksAsked
+  | MeetsAt
+  | Mirrors
+  | NameAsked
+  | NoShear
+  | PairComplete
+  | ParentAsked
+  | PivotAt
+  | RollWithin
+  | ScalesWhole
+  | SpansTo
+  | StaysWithin;
 export type RequirementKind = Requirement['kind'];
 
 /** Every kind of requirement; a new one is one new file, and its name here. */

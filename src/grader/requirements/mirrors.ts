@@ -1,0 +1,57 @@
+import { needed } from '../../solver/document/structures.ts';
+import { reflectPose } from '../../solver/index.ts';
+import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
+import { poseOf } from '../probe/pose.ts';
+import { lengthOf, worldOf, worldOffset } from '../subject.ts';
+import type { BehaviourKind } from './kind.ts';
+import { type By, by as byReader, type RequirementBase, requirementReader, spokenList, unitOf } from './requirement.ts';
+
+export interface Mirrors extends RequirementBase {
+  kind: 'mirrors';
+  /** Pairs: a bone and its other side; a middle bone stands twice. */
+  bones: readonly string[];
+  others: readonly string[];
+  by: By;
+}
+
+/** How far each bone, in the pose reflected, is from the reflection of its other side in the pose. */
+export const mirrors: BehaviourKind<Mirrors> = {
+  kind: 'mirrors',
+  about: 'behaviour',
+  read: requirementReader<Mirrors>('mirrors', {
+    bones: needed(spokenList),
+    others: needed(spokenList),
+    by: needed(byReader),
+  }),
+  unit: unitOf,
+  bones: ({ bones, others }) => [...bones, ...others],
+  inputs: () => [],
+  missed: ({ bones, by }, { measured, allowed, nameOf }) =>
+    `The two sides do not ${by} alike: one of ${bones.map(nameOf).join(' and ')} is off by ${measured}; ${allowed} is allowed.`,
+  meter({ bones, others, by }, subject) {
+    const pairs = bones.map((bone, i) => ({
+      self: worldOffset(subject, bone),
+      other: worldOffset(subject, others[i]!),
+      length: lengthOf(subject, bone),
+    }));
+    const wanted = new Float64Array(12);
+    return (values) => {
+      const pose = poseOf(subject, values);
+      const before = worldOf(subject, pose).slice();
+      const after = worldOf(subject, reflectPose(pose, subject.rig));
+      const changes = pairs.map(({ self, other, length }) => {
+        reflectInto(before, other, wanted);
+        return by === 'turn' ? turnBetweenDeg(after, self, wanted, 0) : moveBetweenMm(after, self, wanted, 0, length);
+      });
+      return Math.max(...changes);
+    };
+  },
+};
+
+/** A transform reflected in x = 0: y and z axes and the base reflected, x opposite to its reflection. */
+function reflectInto(world: Float64Array, offset: number, out: Float64Array): void {
+  for (let i = 0; i < 12; i++) {
+    const negated = (i % 3 === 0) !== i < 3;
+    out[i] = negated ? 0 - world[offset + i]! : world[offset + i]!;
+  }
+}
