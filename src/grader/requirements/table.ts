@@ -72,6 +72,20 @@ const KINDS = [
   role,
   kept,
   evaluates,
+  asReference,
+  keepsVolume,
+  locks,
+  meetsAt,
+  mirrors,
+  nameAsked,
+  noShear,
+  pairComplete,
+  parentAsked,
+  pivotAt,
+  rollWithin,
+  scalesWhole,
+  spansTo,
+  staysWithin,
 ];
 
 const byName = new Map<string, Kind<Requirement>>(
