@@ -11,6 +11,7 @@ import Failure from './Failure.astro';
 import Figure from './Figure.astro';
 import Label from './Label.astro';
 import Line from './Line.astro';
+import MovingPlate from './MovingPlate.astro';
 import Plate from './Plate.astro';
 import Prediction from './Prediction.astro';
 import Source from './Source.astro';
@@ -34,6 +35,7 @@ export const lessonComponents = {
   Figure,
   Label,
   Line,
+  MovingPlate,
   Plate,
   Prediction,
   Source,
