@@ -1,7 +1,7 @@
-import { copyAcross, reflect } from '../../solver/index.ts';
+import { copyAcross, type Reading, type Rig, readRig, reflect } from '../../solver/index.ts';
 import { readArguments } from '../arguments.ts';
 import { print } from '../output.ts';
-import { UsageError } from '../refusal.ts';
+import { accept, UsageError } from '../refusal.ts';
 import { onlyPath, readRigFile } from '../rigs.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
 
@@ -20,11 +20,17 @@ Prints the rig reflected, its sides swapped, as JSON.
   async run(args): Promise<ExitStatus> {
     const { values, positionals } = readArguments(args, OPTIONS);
     const side = sideOf(values.from);
-    const rig = await readRigFile(onlyPath(positionals));
-    await print(`${JSON.stringify(side === undefined ? reflect(rig) : copyAcross(rig, side))}\n`);
+    const path = onlyPath(positionals);
+    const rig = await readRigFile(path);
+    await print(`${JSON.stringify(accept(`${path}, mirrored`, mirrored(rig, side)))}\n`);
     return 0;
   },
 };
+
+/** A name can grow past what is readable by swapping its side word, so that the whole is read again. */
+function mirrored(rig: Rig, side: 'left' | 'right' | undefined): Reading<Rig> {
+  return side === undefined ? readRig(reflect(rig)) : copyAcross(rig, side);
+}
 
 function sideOf(text: string | undefined): 'left' | 'right' | undefined {
   if (text === undefined || text === 'left' || text === 'right') return text;
