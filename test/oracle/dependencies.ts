@@ -4,7 +4,7 @@
  * `switch B.S`.
  */
 import type { Bone, DriverSource, Link, Point, Rig, UpToward } from '../../src/solver/document/rig.ts';
-import { driversOf, linksOf, lowerOf, reachIndex } from './names.ts';
+import { driversOf, isUpToReach, linksOf, lowerOf, reachIndex } from './names.ts';
 
 export type Dependencies = ReadonlyMap<string, readonly string[]>;
 
@@ -41,7 +41,7 @@ function addBone(rig: Rig, bone: Bone, needs: Map<string, string[]>): void {
 /** Up to its own reach a lower bone finds its parent after the parent's own links only. */
 function parentNeeds(bone: Bone, linkIndex: number): string[] {
   if (bone.parent === null) return [];
-  return [`${linkIndex <= reachIndex(bone) ? 'links' : 'final'} ${bone.parent}`];
+  return [`${isUpToReach(bone, linkIndex) ? 'links' : 'final'} ${bone.parent}`];
 }
 
 const finals = (...points: (Point | undefined)[]): string[] =>

@@ -20,6 +20,10 @@ export function switchNamed(rig: Rig, reference: string): { owner: Bone; definit
 /** Where the reach stands among a bone's links, −1 where there is none. */
 export const reachIndex = (bone: Bone): number => linksOf(bone).findIndex((link) => link.kind === 'reach');
 
+/** Whether a link of a bone (−1: its own pose) comes no later than the bone's own reach, if it has one. */
+export const isUpToReach = (bone: Bone, linkIndex: number): boolean =>
+  reachIndex(bone) >= 0 && linkIndex <= reachIndex(bone);
+
 /** The lower bone of the reach that turns this bone as its upper, if there is one. */
 export const lowerOf = (rig: Rig, upper: Bone): Bone | undefined =>
   rig.bones.find((bone) => bone.parent === upper.name && reachIndex(bone) >= 0);

@@ -8,7 +8,7 @@ import { limit } from './links/limit.ts';
 import { type Limb, reach } from './links/reach.ts';
 import { share } from './links/share.ts';
 import { span } from './links/span.ts';
-import { boneNamed, linksOf, lowerOf, reachIndex, reachOf } from './names.ts';
+import { boneNamed, isUpToReach, linksOf, lowerOf, reachIndex, reachOf } from './names.ts';
 import { onTip, ownPose } from './ownPose.ts';
 import { frameUnder, type RestFrame, restWorld } from './restFrame.ts';
 import type { Setting } from './setting.ts';
@@ -38,7 +38,7 @@ const afterOwnLinks = (e: Evaluation, bone: Bone): World => afterLinks(e, bone, 
 /** Up to its own reach a bone finds its parent before that reach; later, and without one, as others read it. */
 function parentFor(e: Evaluation, bone: Bone, linkIndex: number): World {
   if (bone.parent === null) return rigSpace;
-  if (linkIndex <= reachIndex(bone)) return afterOwnLinks(e, boneNamed(e.rig, bone.parent));
+  if (isUpToReach(bone, linkIndex)) return afterOwnLinks(e, boneNamed(e.rig, bone.parent));
   return worldOf(e, bone.parent);
 }
 
