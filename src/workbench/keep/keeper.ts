@@ -1,4 +1,5 @@
 import type { Step } from '../state/history.ts';
+import type { Session } from '../state/session.ts';
 import type { Store } from '../state/store.ts';
 import { type Database, load, openDatabase, save } from './database.ts';
 import type { Keeping } from './keeping.ts';
@@ -22,6 +23,7 @@ export function createKeeper(store: Store, about: { exercise: string; seed: numb
   let revision = 0;
   let savedDraft: unknown;
   let savedSteps: readonly Step[] = [];
+  let savedSession: Session | undefined;
   let saving = false;
   let waiting = false;
   let closed = false;
@@ -65,12 +67,13 @@ export function createKeeper(store: Store, about: { exercise: string; seed: numb
     revision = kept.work.revision;
     savedDraft = session.value.history.document;
     savedSteps = session.value.history.steps;
+    savedSession = session.value;
     become({ is: 'kept' });
     store.dispatch({ do: 'restore', session: session.value });
   }
 
   async function keep(over = false): Promise<void> {
-    if (!database || !canSave()) return;
+    if (!database || !canSave() || (store.get() === savedSession && !over)) return;
     if (saving) {
       waiting = true;
       return;
@@ -96,6 +99,7 @@ export function createKeeper(store: Store, about: { exercise: string; seed: numb
       revision = work.revision;
       savedDraft = document;
       savedSteps = steps;
+      savedSession = session;
       become({ is: 'kept' });
       tabs?.postMessage({ key, revision });
     } catch (error) {

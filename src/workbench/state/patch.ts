@@ -28,8 +28,8 @@ function recordDifference(was: Record<string, Json>, is: Record<string, Json>, a
   const patches: Patch[] = [];
   for (const key of new Set([...Object.keys(was), ...Object.keys(is)])) {
     const here = [...at, key];
-    if (!(key in is)) patches.push({ at: here, was: was[key] });
-    else if (!(key in was)) patches.push({ at: here, is: is[key] });
+    if (!Object.hasOwn(is, key)) patches.push({ at: here, was: was[key] });
+    else if (!Object.hasOwn(was, key)) patches.push({ at: here, is: is[key] });
     else patches.push(...difference(was[key], is[key], here));
   }
   return patches;
