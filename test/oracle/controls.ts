@@ -3,7 +3,7 @@ import type { Bone, Driver, Link, ShareLink } from '../../src/solver/document/ri
 import type { Evaluation } from './evaluation.ts';
 import { driverInput } from './inputs.ts';
 import { mapped } from './map.ts';
-import { driverOfChannel, driverOfLink, driverOfSwitch, switchNamed } from './names.ts';
+import { driverOfChannel, driverOfLink, driverOfSwitch, named, switchNamed } from './names.ts';
 import type { Vector } from './vector.ts';
 
 const OUT_BY = 1e-9;
@@ -20,7 +20,7 @@ export function switchValue(e: Evaluation, reference: string): number {
   return e.once(`switch ${reference}`, () => {
     const { owner, definition } = switchNamed(e.rig, reference);
     const driver = driverOfSwitch(e.rig, reference);
-    if (driver === undefined) return e.pose.switches?.[reference] ?? definition.default;
+    if (driver === undefined) return named(e.pose.switches, reference) ?? definition.default;
     const { min, max, sliding } = definition;
     const value = driverValue(e, driver);
     const clamped = Math.min(Math.max(value, min), max);

@@ -7,6 +7,10 @@ export function boneNamed(rig: Rig, name: string): Bone {
   return bone;
 }
 
+/** What a record holds under a name; a name such as `constructor` may be any bone's. */
+export const named = <T>(record: Readonly<Record<string, T>> | undefined, name: string): T | undefined =>
+  record !== undefined && Object.hasOwn(record, name) ? record[name] : undefined;
+
 export const linksOf = (bone: Bone): readonly Link[] => bone.links ?? [];
 
 export function switchNamed(rig: Rig, reference: string): { owner: Bone; definition: Switch } {

@@ -3,7 +3,7 @@ import type { Bone, BonePose, TurnOrder } from '../../src/solver/document/rig.ts
 import { driven } from './controls.ts';
 import type { Evaluation } from './evaluation.ts';
 import { apply, diagonal, identity, type Matrix, product } from './matrix.ts';
-import { boneNamed } from './names.ts';
+import { boneNamed, named } from './names.ts';
 import { frameUnder } from './restFrame.ts';
 import { fromAnglesDeg, fromQuaternion } from './rotation.ts';
 import { add } from './vector.ts';
@@ -11,7 +11,7 @@ import { toRigSpace, type World } from './world.ts';
 
 export function ownPose(e: Evaluation, bone: Bone, parent: World): World {
   const { base, fq } = frameUnder(e.rig, bone, parent);
-  const pose = e.pose.bones?.[bone.name] ?? {};
+  const pose = named(e.pose.bones, bone.name) ?? {};
   const order = bone.turnOrder ?? 'xyz';
   const move = add(pose.move ?? [0, 0, 0], driven(e, bone, 'move'));
   const a = product(

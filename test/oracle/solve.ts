@@ -11,8 +11,8 @@ import type { World } from './world.ts';
 export function oracleSolve(rig: Rig, pose: Pose): SolveResult {
   const evaluation = new Evaluation(rig, pose);
   for (const driver of driversOf(rig)) driverValue(evaluation, driver);
-  const bones: SolveResult['bones'] = {};
-  const weights: SolveResult['weights'] = {};
+  const bones: SolveResult['bones'] = Object.create(null);
+  const weights: SolveResult['weights'] = Object.create(null);
   for (const bone of rig.bones) {
     bones[bone.name] = { matrix: columnMajor(worldOf(evaluation, bone.name)) };
     for (const { name } of bone.switches ?? []) switchValue(evaluation, `${bone.name}.${name}`);
