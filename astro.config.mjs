@@ -6,6 +6,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { plainMathml } from './src/course/site/plain-mathml.ts';
 import { portable } from './src/course/site/portable.ts';
+import { wholeLinks } from './src/course/site/whole-links.ts';
 
 // Every page but 404.html is made independent of where it is served (see portable.ts). That one page is shown
 // in place of any address, so it has to know the folder: COURSE_BASE=/courses/rigs/ npm run build
@@ -16,7 +17,7 @@ export default defineConfig({
   compressHTML: true,
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  integrations: [mdx(), react(), portable()],
+  integrations: [mdx(), react(), portable(), wholeLinks()],
   markdown: {
     // The highlighter writes style attributes, which the pages' policy forbids.
     syntaxHighlight: false,

@@ -49,5 +49,8 @@ export function unitOf(input: PlateInput): string {
 /** A number as it is printed: with a true minus, and no more places than the step has. */
 export function printed(value: number, step: number): string {
   const places = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-  return value.toFixed(places).replace(/^-(0(\.0+)?)$/, '$1').replace('-', '−');
+  return value
+    .toFixed(places)
+    .replace(/^-(0(\.0+)?)$/, '$1')
+    .replace('-', '−');
 }

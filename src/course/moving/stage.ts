@@ -1,8 +1,8 @@
 import { compile, createState, evaluate, packPose } from '../../solver/index.ts';
-import { type DrawnBone, drawBones } from './drawBones.ts';
+import { WORLD_STRIDE } from '../../solver/program.ts';
+import { type DrawnBone, drawBones } from './draw-bones.ts';
 import { type PlateData, printed, type Reading } from './plate.ts';
 import { poseAt } from './pose.ts';
-import { WORLD_STRIDE } from '../../solver/program.ts';
 
 /** A plate at given values of its inputs. */
 export interface Shown {

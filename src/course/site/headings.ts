@@ -8,6 +8,9 @@ export interface Heading {
 export function headingsIn(html: string): Heading[] {
   return [...html.matchAll(/<h2\b[^>]*\bid="([^"]+)"[^>]*>(.*?)<\/h2>/gs)].map(([, id, inner]) => ({
     id: id!,
-    text: inner!.replaceAll(/<[^>]*>/g, '').split(':')[0]!.trim(),
+    text: inner!
+      .replaceAll(/<[^>]*>/g, '')
+      .split(':')[0]!
+      .trim(),
   }));
 }

@@ -36,7 +36,8 @@ function space(operator: Element, before: ElementContent | undefined) {
   const sign = textOf(operator);
   if (sign === functionApplication) operator.properties.rspace = '0.1667em';
   if (bars.includes(sign)) Object.assign(operator.properties, { lspace: '0', rspace: '0' });
-  if (signs.includes(sign) && (!before || isOperator(before)) && !isClosing(before)) operator.properties.form = 'prefix';
+  if (signs.includes(sign) && (!before || isOperator(before)) && !isClosing(before))
+    operator.properties.form = 'prefix';
 }
 
 const isOperator = (node: ElementContent): node is Element => node.type === 'element' && node.tagName === 'mo';
@@ -64,7 +65,8 @@ function keepPunctuation(children: ElementContent[]) {
 /** What may be wider than a narrow screen scrolls by itself, and so must be reached by the keyboard. */
 const isWide = (node: Element) => node.tagName === 'pre' || (isFormula(node) && isDisplayed(node.children[0]));
 
-const isDisplayed = (math: ElementContent | undefined) => math?.type === 'element' && math.properties.display === 'block';
+const isDisplayed = (math: ElementContent | undefined) =>
+  math?.type === 'element' && math.properties.display === 'block';
 
 const isFormula = ({ properties }: Element) =>
   Array.isArray(properties.className) && properties.className.includes('katex');

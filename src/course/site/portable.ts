@@ -20,7 +20,8 @@ export function portable(): AstroIntegration {
         const folder = fileURLToPath(dir);
         const files = (await readdir(folder, { recursive: true })).map((file) => file.replaceAll('\\', '/'));
         for (const file of files) {
-          if (file.endsWith('.html') && file !== '404.html') await rewrite(join(folder, file), (html) => fromThePage(html, file, base));
+          if (file.endsWith('.html') && file !== '404.html')
+            await rewrite(join(folder, file), (html) => fromThePage(html, file, base));
           if (file.endsWith('.css')) await rewrite(join(folder, file), (css) => fromTheSheet(css, file, base));
         }
       },

@@ -57,4 +57,3 @@ function pointAt(world: Float64Array, offset: number, alongMetres: number): Vec3
   const coordinate = (row: number) => world[offset + 9 + row]! + world[offset + 6 + row]! * alongMetres;
   return [coordinate(0), coordinate(1), coordinate(2)];
 }
-

@@ -1,5 +1,5 @@
 /** Lets the reader move the plates of a lesson: each slider sets one input, the drawing and the readings follow. */
-import type { DrawnBone } from './drawBones.ts';
+import type { DrawnBone } from './draw-bones.ts';
 import { type PlateData, printed, unitOf } from './plate.ts';
 import { stage } from './stage.ts';
 
