@@ -4,6 +4,7 @@ import react from '@astrojs/react';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { localServer } from './src/course/site/local-server.ts';
 import { plainMathml } from './src/course/site/plain-mathml.ts';
 import { portable } from './src/course/site/portable.ts';
 import { wholeLinks } from './src/course/site/whole-links.ts';
@@ -17,7 +18,7 @@ export default defineConfig({
   compressHTML: true,
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  integrations: [mdx(), react(), portable(), wholeLinks()],
+  integrations: [mdx(), react(), portable(), localServer(), wholeLinks()],
   markdown: {
     // The highlighter writes style attributes, which the pages' policy forbids.
     syntaxHighlight: false,
@@ -28,6 +29,7 @@ export default defineConfig({
   },
   vite: {
     build: { assetsInlineLimit: 0, modulePreload: false },
+    // What scripts load (chunks, workers) is found from where they themselves lie.
     experimental: { renderBuiltUrl: () => ({ relative: true }) },
     worker: { format: 'es' },
   },

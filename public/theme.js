@@ -1,8 +1,9 @@
 // Day or night: as the reader last chose, or else as the system says. It runs before the page is drawn, so that the
 // page never flashes, and it is a file of its own, since the pages' policy allows no script inside them.
+// It also tells the style sheets whether scripts run: they do not, as modules, on a page opened from disk.
 (() => {
   const root = document.documentElement;
-  root.dataset.script = 'on';
+  root.dataset.script = location.protocol === 'file:' ? 'from-disk' : 'on';
   const system = matchMedia('(prefers-color-scheme: dark)');
 
   function chosen() {
