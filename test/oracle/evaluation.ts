@@ -20,6 +20,11 @@ export class Evaluation {
     return this.known.get(question) as T;
   }
 
+  /** All that was found on the way, bones at every stage among it. */
+  answers(): unknown[] {
+    return [...this.known.values()];
+  }
+
   raise(flag: FlagName, bone: string, link: string | null): void {
     this.raised.add(flagKey(flag, bone, link));
   }

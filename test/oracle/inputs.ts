@@ -3,11 +3,11 @@ import type { DriverSource } from '../../src/solver/document/rig.ts';
 import { switchValue } from './controls.ts';
 import type { Evaluation } from './evaluation.ts';
 import { twistRad } from './links/share.ts';
-import { apply, inverse, product, transposed } from './matrix.ts';
-import { meanSize } from './restFrame.ts';
+import { product, transposed } from './matrix.ts';
+import { moveTo } from './restFrame.ts';
 import { degrees } from './rotation.ts';
 import { frameOf, pointOf, worldOf } from './stages.ts';
-import { distance, subtract } from './vector.ts';
+import { distance } from './vector.ts';
 import { orient } from './world.ts';
 
 const AXES = ['x', 'y', 'z'] as const;
@@ -27,7 +27,6 @@ function turnDeg(bone: string, axis: AxisLetter, e: Evaluation): number {
 }
 
 function shift(bone: string, axis: AxisLetter, e: Evaluation): number {
-  const { f, fq, base } = frameOf(e, bone);
-  if (meanSize(f) < 1e-9) return 0;
-  return apply(inverse(fq), subtract(worldOf(e, bone).base, base))[AXES.indexOf(axis)];
+  const move = moveTo(worldOf(e, bone).base, frameOf(e, bone));
+  return move === undefined ? 0 : move[AXES.indexOf(axis)];
 }

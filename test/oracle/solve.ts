@@ -8,8 +8,11 @@ import { worldOf } from './stages.ts';
 import type { World } from './world.ts';
 
 /** The rig must be readable and without a cycle, the pose within the switches' ranges. */
-export function oracleSolve(rig: Rig, pose: Pose): SolveResult {
-  const evaluation = new Evaluation(rig, pose);
+export const oracleSolve = (rig: Rig, pose: Pose): SolveResult => resultOf(new Evaluation(rig, pose));
+
+/** Asks an evaluation for all that a result holds. */
+export function resultOf(evaluation: Evaluation): SolveResult {
+  const { rig } = evaluation;
   for (const driver of driversOf(rig)) driverValue(evaluation, driver);
   const bones: SolveResult['bones'] = Object.create(null);
   const weights: SolveResult['weights'] = Object.create(null);

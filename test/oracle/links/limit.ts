@@ -1,10 +1,10 @@
 import type { LimitLink } from '../../../src/solver/document/rig.ts';
-import { apply, inverse, type Matrix, product, transposed } from '../matrix.ts';
-import { meanSize } from '../restFrame.ts';
+import { apply, type Matrix, product, transposed } from '../matrix.ts';
+import { moveTo } from '../restFrame.ts';
 import { radians, shortestTurn, turnAbout, wrappedRad } from '../rotation.ts';
 import type { Setting } from '../setting.ts';
 import { slerp } from '../slerp.ts';
-import { add, blend, subtract, unitY, unitZ, type Vector } from '../vector.ts';
+import { add, blend, unitY, unitZ, type Vector } from '../vector.ts';
 import { orientation, putTogether, type World } from '../world.ts';
 import { takeApart } from './takeApart.ts';
 
@@ -62,13 +62,12 @@ function clampedRad(angleRad: number, boundsDeg: Bounds): number {
 /** The full move: (F·Q)⁻¹·(base − rest base) clamped, and brought back to rig space. */
 function limitedBase(link: LimitLink, base: Vector, setting: Setting): Vector {
   if (link.move === undefined) return base;
-  const { f, fq, base: restBase } = setting.frame;
-  if (meanSize(f) < 1e-9) {
+  const move = moveTo(base, setting.frame);
+  if (move === undefined) {
     setting.raise('flat');
     return base;
   }
   const { min, max } = link.move;
-  const move = apply(inverse(fq), subtract(base, restBase));
   const clamped: Vector = [0, 1, 2].map((i) => Math.min(Math.max(move[i], min[i]), max[i])) as unknown as Vector;
-  return add(restBase, apply(fq, clamped));
+  return add(setting.frame.base, apply(setting.frame.fq, clamped));
 }

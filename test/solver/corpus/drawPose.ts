@@ -3,9 +3,9 @@ import type { BonePose, Pose, Rig, Switch, Vec3 } from '../../../src/solver/docu
 import { type Draw, drawBySeed, perhaps } from './draw.ts';
 import { gridVector, turn, vector } from './geometry.ts';
 
-const poseTurn = (draw: Draw): NonNullable<BonePose['turn']> => {
-  if (draw.often(0.5)) return turn(draw, 0.4);
-  if (draw.often(0.7)) return { angles: vector(draw, 180) };
+const poseTurn = (draw: Draw, round: number): NonNullable<BonePose['turn']> => {
+  if (draw.often(0.5)) return turn(draw, round);
+  if (!draw.often(round)) return { angles: vector(draw, 180) };
   return { angles: [draw.one([0, 90, 180]), draw.one([0, -90, 180]), draw.one([0, 90, -180])] };
 };
 
@@ -21,22 +21,23 @@ function poseSize(draw: Draw): Vec3 {
   return [draw.real(0.4, 1.8), draw.real(0.4, 1.8), draw.real(0.4, 1.8)];
 }
 
-const bonePose = (draw: Draw, sized: number): BonePose => ({
+const bonePose = (draw: Draw, sized: number, round: number): BonePose => ({
   ...perhaps(draw, 0.5, 'move', () => (draw.often(0.4) ? gridVector(draw, 2) : vector(draw, 0.4))),
-  ...perhaps(draw, 0.7, 'turn', () => poseTurn(draw)),
+  ...perhaps(draw, 0.7, 'turn', () => poseTurn(draw, round)),
   ...perhaps(draw, sized, 'size', () => poseSize(draw)),
 });
 
 const switchValue = (draw: Draw, { min, max, sliding }: Switch): number =>
   sliding ? draw.one([min, max, draw.real(min, max)]) : draw.one([min, max]);
 
-export function drawPose(rig: Rig, seed: number): Pose {
+/** `round` is how often turns are round, 0 to 1. */
+export function drawPose(rig: Rig, seed: number, round = 0.4): Pose {
   const draw = drawBySeed(seed);
   const sized = draw.one([0, 0, 0.1, 0.5]);
   const bones: Record<string, BonePose> = {};
   const switches: Record<string, number> = {};
   for (const bone of rig.bones) {
-    if (draw.often(0.7)) bones[bone.name] = bonePose(draw, sized);
+    if (draw.often(0.7)) bones[bone.name] = bonePose(draw, sized, round);
     for (const own of bone.switches ?? []) {
       if (draw.often(0.8)) switches[`${bone.name}.${own.name}`] = switchValue(draw, own);
     }

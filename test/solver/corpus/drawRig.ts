@@ -11,6 +11,8 @@ const ORDERS: readonly TurnOrder[] = ['xyz', 'xzy', 'yxz', 'yzx', 'zxy', 'zyx'];
 export interface DrawOptions {
   /** Bones may name any bone, so that many rigs have a cycle. */
   anyReader?: boolean;
+  /** How often places and turns are round, 0 to 1; drawn where not said. */
+  round?: number;
 }
 
 function drawSwitch(draw: Draw, index: number): Switch {
@@ -34,7 +36,7 @@ function bareBone(draw: Draw, index: number, earlier: readonly Bone[], round: nu
     ? tipOf(parent.rest.base, parent.rest.turn, parent.rest.length)
     : ([near[0] + offset[0], near[1] + offset[1], near[2] + offset[2]] as const);
   return {
-    name: `${draw.one(WORDS)}_${index}`,
+    name: `${draw.one(WORDS)}_${index}${draw.one(['', '', '_left', '_right'])}`,
     parent: parent?.name ?? null,
     role: 'helper',
     rest: { base, turn: turn(draw, round), length: draw.one([0.25, 0.5, draw.real(0.05, 0.8)]) },
@@ -64,7 +66,8 @@ function linked(draw: Draw, bones: readonly Bone[], i: number, { anyReader }: Dr
 
 export function drawRig(seed: number, options: DrawOptions = {}): Rig {
   const draw = drawBySeed(seed);
-  const round = draw.one([0.2, 0.5, 1]);
+  const drawn = draw.one([0.2, 0.5, 1]);
+  const round = options.round ?? drawn;
   const bare: Bone[] = [];
   const count = draw.whole(3, 9);
   for (let i = 0; i < count; i++) bare.push(bareBone(draw, i, bare, round));
