@@ -1,0 +1,63 @@
+import { freeInputs, held, keepOutTest } from '../probe/probes.ts';
+import { randomOf } from '../random.ts';
+import type { Kind } from '../requirements/kind.ts';
+import { kindOf, type Requirement } from '../requirements/table.ts';
+import { sixDigits } from '../round.ts';
+import type { Subject } from '../subject.ts';
+import { worstBySimplex } from './simplex.ts';
+
+/**
+ * Whether a rig breaks a requirement, found out without the proof's own probes: plain random poses, inputs
+ * thrown together in ones, twos and all, and a downhill simplex from the worst of them.
+ */
+export function breaks(requirement: Requirement, subject: Subject, samples: number, seed: number): boolean {
+  const kind: Kind<Requirement> = kindOf(requirement);
+  if (kind.about === 'structure') return false;
+  const meter = kind.meter(requirement, subject);
+  const keptOut = keepOutTest(subject);
+  const sign = kind.atLeast ? -1 : 1;
+  const limit = sign * requirement.allowed;
+  const badness = (values: Float64Array) => (keptOut(values) ? Number.NEGATIVE_INFINITY : sign * meter(values));
+  const free = freeInputs(requirement, subject);
+  let worst = held(requirement, subject, new Float64Array(subject.inputs.map((input) => input.rest)));
+  let found = badness(worst);
+  for (const values of kind.probes ? ownProbes() : randomPoses()) {
+    const value = badness(values);
+    if (exceeds(value, limit)) return true;
+    if (value > found) [worst, found] = [values, value];
+  }
+  if (kind.probes) return exceeds(found, limit);
+  return exceeds(worstBySimplex(worst, free, subject.inputs, badness), limit);
+
+  function* randomPoses(): Generator<Float64Array> {
+    const random = randomOf(seed);
+    for (let n = 0; n < samples; n++) {
+      const values = worst.slice();
+      const share = [1 / free.length, 2 / free.length, 1][n % 3]!;
+      subject.inputs.forEach((input, index) => {
+        if (!free.includes(index)) return;
+        values[index] = random() < share ? anyValue(input, random) : input.rest;
+      });
+      yield values;
+    }
+  }
+
+  /** A kind that chooses its own probes is a question about those; the judge asks it at random poses as well. */
+  function* ownProbes(): Generator<Float64Array> {
+    for (const probe of kind.about === 'behaviour' ? kind.probes!(requirement, subject, [...randomPoses()]) : []) {
+      yield held(requirement, subject, probe);
+    }
+  }
+}
+
+/** A third of the time an end, which is where animators leave things. */
+function anyValue({ min, max }: { min: number; max: number }, random: () => number): number {
+  const at = random();
+  if (at < 1 / 6) return min;
+  if (at < 1 / 3) return max;
+  return min + (max - min) * random();
+}
+
+function exceeds(value: number, limit: number): boolean {
+  return Number.isNaN(value) || sixDigits(value) > limit;
+}
