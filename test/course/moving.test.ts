@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { type PlateInput, printed, unitOf } from '../../src/course/moving/plate.ts';
 import { poseAt } from '../../src/course/moving/pose.ts';
+import { stage } from '../../src/course/moving/stage.ts';
 import { project, VIEWS, type ViewName } from '../../src/course/moving/view.ts';
-import type { Vec3 } from '../../src/solver/document/rig.ts';
+import type { Rig, Vec3 } from '../../src/solver/document/rig.ts';
 
 describe('views', () => {
   const cross = ([a, b, c]: Vec3, [d, e, f]: Vec3): Vec3 => [b * f - c * e, c * d - a * f, a * e - b * d];
@@ -42,4 +43,49 @@ test('inputs are printed with their unit, a true minus and no more places than t
   expect(printed(-30, 1)).toBe('−30');
   expect(printed(0.25, 0.01)).toBe('0.25');
   expect(printed(-0.0001, 0.01)).toBe('0.00');
+});
+
+describe('stage', () => {
+  const rig: Rig = {
+    format: 'counterpose/rig',
+    version: 1,
+    bones: [
+      { name: 'far', parent: null, role: 'guide', rest: { base: [1, 0, 0], turn: [0, 0, 0, 1], length: 1 } },
+      { name: 'near', parent: null, role: 'skin', rest: { base: [-1, 0, 0], turn: [0, 0, 0, 1], length: 2 } },
+    ],
+  };
+  const data = {
+    rig,
+    view: 'from the side' as const,
+    scale: 10,
+    width: 4,
+    inputs: [{ ...range, bone: 'near', channel: 'turn.x' as const }],
+    readings: [{ says: 'height', bone: 'near', at: 1, along: 'y' as const }],
+    sight: { near: 5 },
+  };
+
+  test('draws the furthest bone first, in its pose, with what is read off', () => {
+    const { bones, readings } = stage(data)([-90]);
+    expect(bones.map(({ name }) => name)).toEqual(['far', 'near']);
+    // A quarter turn about +x takes +z to -y; a negative one takes it up: 2 m, and the sight on to 5 m.
+    expect(bones[1]).toMatchObject({ spine: 'M0 0L0 -20', sight: 'M0 -20L0 -50' });
+    expect(readings).toEqual(['2.000 m']);
+  });
+
+  test('gives a guide no spine and no base', () => {
+    expect(stage(data)([0]).bones[0]).toMatchObject({ spine: '', base: '', sight: '' });
+  });
+
+  test('refuses a reading of no bone and a rig with a cycle', () => {
+    expect(() => stage({ ...data, readings: [{ ...data.readings[0]!, bone: 'nobody' }] })([0])).toThrow(/nobody/);
+    const follow = (name: string, source: string) => ({ name, kind: 'follow' as const, source });
+    const cyclic = {
+      ...rig,
+      bones: [
+        { ...rig.bones[0]!, links: [follow('a', 'near')] },
+        { ...rig.bones[1]!, links: [follow('b', 'far')] },
+      ],
+    };
+    expect(() => stage({ ...data, rig: cyclic })).toThrow(/cycle: far/);
+  });
 });

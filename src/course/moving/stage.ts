@@ -20,9 +20,10 @@ export function stage(data: PlateData): (values: readonly number[]) => Shown {
   if (!compiled.ok) throw new Error(`The plate's rig has a cycle: ${compiled.cycle.join(' → ')}`);
   const { program } = compiled;
   const state = createState(program);
+  const pose = new Float64Array(program.poseLength);
   return (values) => {
-    packPose(program, poseAt(data.inputs, values), state.pose);
-    evaluate(program, state, state.pose);
+    packPose(program, poseAt(data.inputs, values), pose);
+    evaluate(program, state, pose);
     return {
       bones: drawBones(data, state.world),
       readings: data.readings.map((reading) => `${printed(read(data, state.world, reading), 0.001)} m`),
