@@ -26,8 +26,20 @@ describe('mirror', () => {
     const { status, stdout } = await counterpose(['mirror', vanes, '--from', side]);
     expect(status).toBe(0);
     const rig = JSON.parse(stdout);
-    expect(rig).toEqual(JSON.parse(JSON.stringify(copyAcross(twinVanes, side))));
+    const copied = copyAcross(twinVanes, side);
+    expect(rig).toEqual(copied.ok && JSON.parse(JSON.stringify(copied.value)));
     expect(await counterpose(['solve', folder.put(`from_${side}.json`, rig)])).toMatchObject({ status: 0 });
+  });
+
+  test('refuses a name that would grow too long', async () => {
+    const name = `${'w'.repeat(59)}_left`;
+    const rig = folder.put('long_name.json', JSON.stringify(twinVanes).replaceAll('"wind_left"', `"${name}"`));
+    expect(await counterpose(['solve', rig])).toMatchObject({ status: 0 });
+    const { status, stdout, stderr } = await counterpose(['mirror', rig]);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr).toMatch(
+      /^counterpose: .+\/long_name\.json, mirrored, at \/bones\/2\/name: found .+, expected .+\n$/,
+    );
   });
 
   test('refuses what is no rig, with the place', async () => {

@@ -83,7 +83,7 @@ describe('solve', () => {
     const { status, stdout, stderr } = await counterpose(['solve', vanes, '--pose', pose]);
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     expect(stderr).toBe(
-      `counterpose: ${pose}: found a pose that puts vane_left beyond the largest number, expected one that can be worked out\n`,
+      `counterpose: ${pose}: found a pose that takes vane_left beyond the largest number, expected one that can be worked out\n`,
     );
   });
 });

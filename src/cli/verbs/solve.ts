@@ -3,16 +3,16 @@ import {
   type Pose,
   type Program,
   poseReader,
-  type Reading,
   type Rig,
   readPoseText,
+  type SolveResult,
   solve,
 } from '../../solver/index.ts';
 import { readArguments } from '../arguments.ts';
 import { readTextFile } from '../files.ts';
-import { batchesOfLines, type Line } from '../lines.ts';
+import { batchesOfLines } from '../lines.ts';
 import { print } from '../output.ts';
-import { accept, UsageError } from '../refusal.ts';
+import { accept, refusalLine, Unusable, UsageError } from '../refusal.ts';
 import { compileRig, onlyPath, readRigFile } from '../rigs.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
 
@@ -46,7 +46,7 @@ Prints where every bone stands, as JSON: {"bones":{NAME:{"matrix":[16 numbers]}}
     const rig = await readRigFile(path);
     const program = compileRig(path, rig);
     if (values.poses === '-') await solveLines(rig, program);
-    else await print(resultLine(program, await readPose(rig, values.pose)));
+    else await print(resultLine(values.pose ?? path, program, await readPose(rig, values.pose)));
     return 0;
   },
 };
@@ -64,7 +64,8 @@ async function solveLines(rig: Rig, program: Program): Promise<void> {
     let held = '';
     try {
       for (const line of lines) {
-        held += resultLine(program, poseOf(line, read));
+        const source = `standard input, line ${line.number}`;
+        held += resultLine(source, program, accept(source, readText(accept(source, line.text), read)));
         if (held.length < HELD_BACK_MAX) continue;
         await print(held);
         held = '';
@@ -75,9 +76,16 @@ async function solveLines(rig: Rig, program: Program): Promise<void> {
   }
 }
 
-function poseOf({ number, text }: Line, read: (value: unknown) => Reading<Pose>): Pose {
-  const source = `standard input, line ${number}`;
-  return accept(source, readText(accept(source, text), read));
+/** JSON has no infinite numbers: a pose that leads to one is refused. */
+function resultLine(source: string, program: Program, pose: Pose): string {
+  const result = solve(program, pose);
+  const vast = beyondNumbers(result);
+  if (vast === undefined) return `${JSON.stringify(result)}\n`;
+  const found = `a pose that takes ${vast} beyond the largest number`;
+  throw new Unusable(refusalLine(source, { place: '', found, expected: 'one that can be worked out' }));
 }
 
-const resultLine = (program: Program, pose: Pose): string => `${JSON.stringify(solve(program, pose))}\n`;
+function beyondNumbers({ bones, weights }: SolveResult): string | undefined {
+  const bone = Object.keys(bones).find((name) => !bones[name]!.matrix.every(Number.isFinite));
+  return bone ?? Object.keys(weights).find((name) => !Number.isFinite(weights[name]));
+}
