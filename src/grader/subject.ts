@@ -15,7 +15,7 @@ export interface Subject {
   readonly inputs: readonly BoundInput[];
   readonly inputIndex: ReadonlyMap<string, number>;
   /** The packed pose that is evaluated, overwritten each time. */
-  readonly packed: Float64Array;
+  readonly packed: Float64Array<ArrayBuffer>;
   /** How often the rig was evaluated. */
   evaluations: number;
 }

@@ -19,8 +19,8 @@ export const keepsVolume: BehaviourKind<KeepsVolume> = {
   missed: (_, { measured, allowed }) => `The volume changes by ${measured}; ${allowed} is allowed.`,
   meter(_, subject) {
     const { mesh } = subject.rig;
-    if (!mesh) return () => Number.POSITIVE_INFINITY;
     const binding = bindMesh(subject.rig);
+    if (!mesh || !binding) return () => Number.POSITIVE_INFINITY;
     const skinned = new Float64Array(mesh.positions.length);
     const atRest = meshVolume(mesh.positions, mesh.triangles);
     return (values) => {

@@ -38,7 +38,7 @@ export const mirrors: BehaviourKind<Mirrors> = {
     return (values) => {
       const pose = poseOf(subject, values);
       const before = worldOf(subject, pose).slice();
-      const after = worldOf(subject, reflectPose(pose, subject.rig));
+      const after = worldOf(subject, reflectPose(pose));
       const changes = pairs.map(({ self, other, length }) => {
         reflectInto(before, other, wanted);
         return by === 'turn' ? turnBetweenDeg(after, self, wanted, 0) : moveBetweenMm(after, self, wanted, 0, length);
