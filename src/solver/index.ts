@@ -1,8 +1,14 @@
 /** The solver's public face. */
+export { type Compiled, compile } from './compile/compile.ts';
 export { poseReader, readPose, readPoseText } from './document/readPose.ts';
 export { readRig, readRigText } from './document/readRig.ts';
 export * from './document/refusal.ts';
 export * from './document/rig.ts';
+export { createState } from './evaluate/createState.ts';
+export { evaluate, evaluateBatch } from './evaluate/evaluate.ts';
+export { readFlags } from './evaluate/readFlags.ts';
+export { nearness, singularPlaces } from './evaluate/singularPlaces.ts';
+export { solve } from './evaluate/solve.ts';
 export type { Binding } from './mesh/binding.ts';
 export { bindMesh } from './mesh/bindMesh.ts';
 export { skinMesh } from './mesh/skinMesh.ts';
@@ -10,4 +16,6 @@ export { copyAcross } from './mirror/copyAcross.ts';
 export { reflect } from './mirror/reflect.ts';
 export { reflectPose } from './mirror/reflectPose.ts';
 export { LAST_WORD, type Side, type SideWords, sideOf, swapSide } from './mirror/sides.ts';
+export { packPose } from './pose/packPose.ts';
+export { restPose } from './pose/restPose.ts';
 export * from './program.ts';

@@ -1,3 +1,7 @@
+import type { Rig } from './document/rig.ts';
+import type { Layout } from './machine/layout.ts';
+import type { Machine } from './machine/machine.ts';
+
 /**
  * What the solver promises to its callers. A rig is compiled once into a Program; a State holds the
  * numbers of one evaluation and is reused, so that evaluating allocates nothing.
@@ -28,6 +32,33 @@ export interface Flag {
   link: string | null;
 }
 
+/** A rig that was compiled. It holds no numbers of any pose, so any number of states may share it. */
+export interface Program {
+  readonly rig: Rig;
+  /** In document order, as everything that is numbered. */
+  readonly boneNames: readonly string[];
+  readonly boneIndex: ReadonlyMap<string, number>;
+  /** "bone.switch" */
+  readonly switchNames: readonly string[];
+  /** "bone.link" */
+  readonly linkNames: readonly string[];
+  /** Doubles in a packed pose: POSE_STRIDE per bone, then one per switch. */
+  readonly poseLength: number;
+  /** WORLD_STRIDE per bone: its rest, rig space. */
+  readonly restWorld: Float64Array;
+  /** For the solver's own use. */
+  readonly inner: ProgramCode;
+}
+
+export interface ProgramCode {
+  readonly code: Int32Array;
+  /** What a state's memory starts as. */
+  readonly memory: Float64Array;
+  readonly layout: Layout;
+  /** The code once more, by operation and record. */
+  readonly runs: readonly { op: number; records: readonly (readonly number[])[] }[];
+}
+
 export interface State {
   /** WORLD_STRIDE per bone, in document order. */
   readonly world: Float64Array;
@@ -35,6 +66,19 @@ export interface State {
   readonly weights: Float64Array;
   /** One per switch, in document order; driven ones as they came out. */
   readonly switches: Float64Array;
+  /** For the solver's own use. */
+  readonly machine: Machine;
+}
+
+/** The kinds of places where a rig turns singular. */
+export type PlaceKind = 'target-at-base' | 'opposite' | 'up-along-aim' | 'full-stretch' | 'half-twist';
+
+/** A link that turns singular somewhere. */
+export interface SingularPlace {
+  kind: PlaceKind;
+  bone: string;
+  /** The link's own name. */
+  link: string;
 }
 
 export interface SolveResult {

@@ -1,0 +1,71 @@
+import type { Places } from '../compile/places.ts';
+import type { DriverSource } from '../document/rig.ts';
+import { multiplyTransposed } from '../geometry/matrix.ts';
+import { orient } from '../geometry/orient.ts';
+import { writePoint } from '../geometry/point.ts';
+import { FRAME_INTS, writeRestBase, writeRestFrame, writeShift } from '../geometry/restFrame.ts';
+import { TWIST_LEAST, twistRad } from '../geometry/twist.ts';
+import { lengthOf, subtract } from '../geometry/vector.ts';
+import { DIRECTION, FRAME, FRAME_ORIENTATION, GOAL_ORIENTATION, ORIENTATION, VECTOR } from '../machine/layout.ts';
+import { radToDeg } from '../number/index.ts';
+
+/** A record of an input: kind, where its factor lies, then up to five numbers. */
+export const INPUT_INTS = 7;
+const SWITCH = 0;
+const TURN = 1;
+const SHIFT = 2;
+const GAP = 3;
+
+const NOTHING = [0, 0, 0, 0];
+
+const AXES = 'xyz';
+
+/** The code of one input; `times` is its factor. */
+export function inputCode(source: DriverSource, times: number, places: Places): number[] {
+  return [...kindAndPlaces(source, places.constant(times), places), ...NOTHING].slice(0, INPUT_INTS);
+}
+
+function kindAndPlaces(source: DriverSource, times: number, places: Places): number[] {
+  if ('switch' in source) return [SWITCH, times, places.switch(source.switch)];
+  if ('gap' in source) return [GAP, times, ...places.point(source.gap[0]), ...places.point(source.gap[1])];
+  const { bone, axis } = 'turn' in source ? source.turn : source.shift;
+  const kind = 'turn' in source ? TURN : SHIFT;
+  return [kind, times, places.world(bone), ...places.frame(bone), AXES.indexOf(axis)];
+}
+
+/** The bones an input reads, by name; a switch is none. */
+export function bonesRead(source: DriverSource): string[] {
+  if ('switch' in source) return [];
+  if ('gap' in source) return source.gap.map((point) => point.bone);
+  return ['turn' in source ? source.turn.bone : source.shift.bone];
+}
+
+/** The value of the input at `at` of the code, its factor left out: a switch's number, degrees or metres. */
+export function inputValue(code: Int32Array, m: Float64Array, at: number): number {
+  if (code[at] === SWITCH) return m[code[at + 2]];
+  if (code[at] === TURN) return turnDeg(code, m, at + 2);
+  if (code[at] === SHIFT) return shift(code, m, at + 2);
+  return gap(code, m, at + 2);
+}
+
+function turnDeg(code: Int32Array, m: Float64Array, at: number): number {
+  writeRestFrame(code, m, at + 1);
+  orient(m, FRAME, ORIENTATION);
+  orient(m, code[at], GOAL_ORIENTATION);
+  multiplyTransposed(m, ORIENTATION, GOAL_ORIENTATION, FRAME_ORIENTATION);
+  const angleRad = twistRad(m, FRAME_ORIENTATION, code[at + 1 + FRAME_INTS], TWIST_LEAST);
+  return Number.isNaN(angleRad) ? 0 : radToDeg(angleRad);
+}
+
+function shift(code: Int32Array, m: Float64Array, at: number): number {
+  writeRestFrame(code, m, at + 1);
+  writeRestBase(code, m, at + 1);
+  return writeShift(m, code[at] + 9, DIRECTION) ? m[DIRECTION + code[at + 1 + FRAME_INTS]] : 0;
+}
+
+function gap(code: Int32Array, m: Float64Array, at: number): number {
+  writePoint(code, m, at, DIRECTION);
+  writePoint(code, m, at + 2, VECTOR);
+  subtract(m, DIRECTION, VECTOR, DIRECTION);
+  return lengthOf(m, DIRECTION);
+}

@@ -1,0 +1,36 @@
+import type { Places } from '../compile/places.ts';
+import type { Link } from '../document/rig.ts';
+import type { Machine, Run } from '../machine/machine.ts';
+import type { PlaceKind } from '../program.ts';
+
+/** One kind of link: what it reads, how it is compiled and run, and where it turns singular. */
+export interface LinkKind<L extends Link> {
+  /** Names of the bones it reads after all their links; its own parent is not among them. */
+  reads(link: L): string[];
+  /** Its record: LINK_INTS numbers that all kinds share, then its own. */
+  code(link: L, own: OwnPlaces, places: Places): number[];
+  run: Run;
+  singular(link: L): PlaceKind[];
+  /** How near the link at `at` is to a singular place, before it runs: ≥ 0, and 0 there. */
+  nearness(machine: Machine, at: number, place: PlaceKind): number;
+}
+
+/** The bone and the link a record is written for. */
+export interface OwnPlaces {
+  bone: number;
+  link: number;
+}
+
+/** Every record starts with: own world, where the weight lies, number of the link. */
+export const LINK_INTS = 3;
+export const WEIGHT = 1;
+export const LINK = 2;
+
+/** Runs `one` for each record of a fixed length. */
+export function eachRecord(ints: number, one: (machine: Machine, at: number) => void): Run {
+  return (machine, at, count) => {
+    const end = at + ints * count;
+    for (let i = at; i < end; i += ints) one(machine, i);
+    return end;
+  };
+}
