@@ -25,6 +25,8 @@ describe('plainMathml', () => {
 
   test('spaces a function from what it is applied to', async () => {
     expect(await html(String.raw`$\cos\theta$`)).toMatch(/<mo rspace="0.1667em">\u2061<\/mo>/);
+    expect(await html(String.raw`$2\cos\theta$`)).toContain('<mn>2</mn><mspace width="0.1667em"></mspace><mi>cos</mi>');
+    expect(await html(String.raw`$-\cos\theta$`)).not.toContain('mspace');
   });
 
   test('ties a sign to its number after an equals sign and at the start, and nowhere else', async () => {

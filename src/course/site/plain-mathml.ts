@@ -25,6 +25,7 @@ export function plainMathml() {
       node.children.forEach((child, place) => {
         if (isOperator(child)) space(child, node.children[place - 1]);
       });
+      node.children = spacedFunctions(node.children);
       if (isWide(node)) node.properties.tabIndex = 0;
       keepPunctuation(node.children);
       return undefined;
@@ -39,6 +40,22 @@ function space(operator: Element, before: ElementContent | undefined) {
   if (signs.includes(sign) && (!before || isOperator(before)) && !isClosing(before))
     operator.properties.form = 'prefix';
 }
+
+/** A thin space before the name of a function that a number or a letter multiplies. */
+function spacedFunctions(children: ElementContent[]): ElementContent[] {
+  return children.flatMap((child, place) => {
+    const [before, after] = [children[place - 1], children[place + 1]];
+    const isNamed = after !== undefined && isOperator(after) && textOf(after) === functionApplication;
+    return isNamed && before?.type === 'element' && !isOperator(before) ? [thinSpace(), child] : [child];
+  });
+}
+
+const thinSpace = (): Element => ({
+  type: 'element',
+  tagName: 'mspace',
+  properties: { width: '0.1667em' },
+  children: [],
+});
 
 const isOperator = (node: ElementContent): node is Element => node.type === 'element' && node.tagName === 'mo';
 
