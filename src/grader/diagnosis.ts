@@ -1,14 +1,14 @@
 import type { Exercise, ResolvedWrongTurn } from './exercise/definition.ts';
 import { type Finding, type Proof, prove } from './prove.ts';
 
-/** A wrong turn with what proving it found, to be compared with an answer. */
+/** A wrong turn with what the canonical probes found in it, to be compared with an answer. */
 export interface KnownWrong {
   wrong: ResolvedWrongTurn;
   proof: Proof;
 }
 
 export function knownWrongs(exercise: Exercise): KnownWrong[] {
-  return exercise.wrongTurns.map((wrong) => ({ wrong, proof: prove(exercise, wrong.rig, wrong.parts) }));
+  return exercise.wrongTurns.map((wrong) => ({ wrong, proof: prove(exercise, wrong.rig, wrong.parts, 'ladder') }));
 }
 
 /**

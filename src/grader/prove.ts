@@ -1,7 +1,7 @@
 import type { Rig } from '../solver/document/rig.ts';
 import { unboundOf } from './bind.ts';
 import type { Exercise } from './exercise/definition.ts';
-import { commonProbes, probed } from './probe/probed.ts';
+import { commonProbes, type Depth, probed } from './probe/probed.ts';
 import type { Built, Meter, StructureKind } from './requirements/kind.ts';
 import { kindOf, type Requirement } from './requirements/table.ts';
 import type { Cause } from './result.ts';
@@ -27,10 +27,18 @@ export interface Proof {
   findings: Finding[];
 }
 
-/** Proves every requirement of the exercise on a rig. The seed shifts the fill; all else is canonical. */
-export function prove(exercise: Exercise, rig: Rig, parts: Readonly<Record<string, string>> = {}): Proof {
+/**
+ * Proves every requirement of the exercise on a rig. The seed shifts the fill; all else is canonical.
+ * On the ladder alone it is a comparison, not a proof.
+ */
+export function prove(
+  exercise: Exercise,
+  rig: Rig,
+  parts: Readonly<Record<string, string>> = {},
+  depth: Depth = 'hunt',
+): Proof {
   const prepared = subjectOf(exercise, rig, parts);
-  const common = prepared.ok ? commonProbes(prepared.subject) : null;
+  const common = prepared.ok ? commonProbes(prepared.subject, depth) : null;
   const findings = exercise.requirements.map((requirement) => {
     const kind = kindOf(requirement);
     const binding = prepared.ok ? prepared.subject.binding : prepared.binding;

@@ -3,7 +3,7 @@ import { compile, createState, evaluate, type Program, packPose, type State } fr
 import { type Binding, bindParts, boneOf } from './bind.ts';
 import type { Exercise } from './exercise/definition.ts';
 import { type BoundInput, bindInputs } from './probe/boundInput.ts';
-import { poseOf } from './probe/pose.ts';
+import { type Packer, packerFor } from './probe/packValues.ts';
 
 /** A built rig ready to be probed: compiled, its parts bound, the exercise's inputs tied to its channels. */
 export interface Subject {
@@ -14,8 +14,7 @@ export interface Subject {
   readonly binding: Binding;
   readonly inputs: readonly BoundInput[];
   readonly inputIndex: ReadonlyMap<string, number>;
-  /** The packed pose that is evaluated, overwritten each time. */
-  readonly packed: Float64Array<ArrayBuffer>;
+  readonly packer: Packer;
   /** How often the rig was evaluated. */
   evaluations: number;
 }
@@ -30,10 +29,10 @@ export function subjectOf(exercise: Exercise, rig: Rig, parts: Readonly<Record<s
   const inputs = bindInputs(exercise.inputs, rig, binding);
   const inputIndex = new Map(inputs.map((input, index) => [input.id, index]));
   const state = createState(program);
-  const packed = new Float64Array(program.poseLength);
+  const packer = packerFor(program, inputs);
   return {
     ok: true,
-    subject: { exercise, rig, program, state, binding, inputs, inputIndex, packed, evaluations: 0 },
+    subject: { exercise, rig, program, state, binding, inputs, inputIndex, packer, evaluations: 0 },
   };
 }
 
@@ -42,13 +41,17 @@ export function subjectOf(exercise: Exercise, rig: Rig, parts: Readonly<Record<s
  * left at rest. The array is the subject's own and is overwritten by the next call.
  */
 export function worldAt(subject: Subject, values: Float64Array): Float64Array {
-  return worldOf(subject, poseOf(subject, values));
+  const { program, state, packer } = subject;
+  packer.pack(values);
+  evaluate(program, state, packer.packed);
+  subject.evaluations++;
+  return state.world;
 }
 
 /** The same for any pose; `adjust` may change the packed pose before it is evaluated. */
 export function worldOf(subject: Subject, pose: Pose, adjust?: (packed: Float64Array) => void): Float64Array {
   const { program, state } = subject;
-  const packed = packPose(program, pose, subject.packed);
+  const packed = packPose(program, pose);
   adjust?.(packed);
   evaluate(program, state, packed);
   subject.evaluations++;

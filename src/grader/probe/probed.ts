@@ -7,21 +7,30 @@ import { fillProbes } from './fill.ts';
 import { ladder } from './ladder.ts';
 import { freeInputs, held, keepOutTest } from './probes.ts';
 import { hunt } from './search.ts';
+import { singularProbes } from './singularProbes.ts';
 
 const FILL_COUNT = 400;
 /** From how many of the worst probes a hunt starts. */
 const HUNTS = 3;
 
+/** How far to look: the canonical ladder alone, or all that can be found. */
+export type Depth = 'ladder' | 'hunt';
+
 /** Probes shared by all requirements of a subject. */
 export interface CommonProbes {
+  depth: Depth;
   ladder: Float64Array[];
-  fill: Float64Array[];
+  /** Beyond the ladder: near singular places, and spread from the seed. */
+  further: Float64Array[];
   keptOut: (values: Float64Array) => boolean;
 }
 
-export function commonProbes(subject: Subject): CommonProbes {
+export function commonProbes(subject: Subject, depth: Depth): CommonProbes {
+  const rungs = ladder(subject.inputs);
+  const keptOut = keepOutTest(subject);
+  if (depth === 'ladder') return { depth, ladder: rungs, further: [], keptOut };
   const fill = fillProbes(subject.inputs, FILL_COUNT, subject.exercise.seed);
-  return { ladder: ladder(subject.inputs), fill, keptOut: keepOutTest(subject) };
+  return { depth, ladder: rungs, further: [...singularProbes(subject, rungs), ...fill], keptOut };
 }
 
 interface Measured {
@@ -44,12 +53,11 @@ export function probed(
     return { values, measured: measure(values) };
   };
   const canonical = (kind.probes?.(requirement, subject, common.ladder) ?? common.ladder).map(measureHeld);
-  const tried = kind.probes ? canonical : [...canonical, ...common.fill.map(measureHeld)];
+  const tried = kind.probes ? canonical : [...canonical, ...common.further.map(measureHeld)];
   const ranked = rank(tried, worse);
   const free = freeInputs(requirement, subject);
-  const hunted = kind.probes
-    ? []
-    : ranked.slice(0, HUNTS).map(({ values }) => hunt(values, free, subject.inputs, measure, worse));
+  const hunts = kind.probes || common.depth === 'ladder' ? 0 : HUNTS;
+  const hunted = ranked.slice(0, hunts).map(({ values }) => hunt(values, free, subject.inputs, measure, worse));
   const worst = rank([ranked[0]!, ...hunted], worse)[0]!;
   const measured = sixDigits(worst.measured);
   const met = kind.atLeast ? measured >= requirement.allowed : measured <= requirement.allowed;
