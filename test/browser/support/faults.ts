@@ -13,7 +13,10 @@ export async function watchFaults(context: BrowserContext, address: string): Pro
   context.on('console', (message) => {
     if (message.type() === 'error') faults.push(`console: ${message.text()}`);
   });
-  context.on('weberror', ({ error }) => void faults.push(`uncaught: ${error().stack ?? error().message}`));
+  context.on('weberror', (webError) => {
+    const error = webError.error();
+    faults.push(`uncaught: ${error.stack ?? error.message}`);
+  });
   context.on('requestfailed', (request) => {
     const why = request.failure()?.errorText;
     if (why !== 'net::ERR_ABORTED') faults.push(`request: ${request.url()} ${why}`);
