@@ -11,7 +11,7 @@ import type { World } from './world.ts';
 
 /** Of the largest number in the result, or of 1 m where that is larger. */
 export const TOLERANCE = 1e-9;
-const NUDGES = 6;
+const NUDGES = 40;
 
 export type Verdict = { is: 'agrees' } | { is: 'ill-conditioned' } | { is: 'differs'; how: string };
 
@@ -23,11 +23,13 @@ export function compared(rig: Rig, pose: Pose, actual: SolveResult): Verdict {
   const flagsDiffer = flagList(expected) !== flagList(actual);
   const allowed = TOLERANCE * scaleOf(expected);
   if (off.by <= allowed && !flagsDiffer) return { is: 'agrees' };
-  if (evaluation.answers().some(isFlatButForNoise)) return { is: 'ill-conditioned' };
+  if (evaluation.isUndecided || evaluation.answers().some(isFlatButForNoise)) return { is: 'ill-conditioned' };
 
   const nudged = nudgedResults(rig, pose);
   const wavers = Math.max(...nudged.map((result) => difference(expected, result).by));
-  const flagsWaver = nudged.some((result) => flagList(result) !== flagList(expected));
+  // Where a number wavers by this much, what is flagged further on may waver too.
+  const flagsWaver =
+    wavers > 1e-6 * scaleOf(expected) || nudged.some((result) => flagList(result) !== flagList(expected));
   if (flagsDiffer && !flagsWaver) {
     return { is: 'differs', how: `flags ${flagList(actual)}, expected ${flagList(expected)}` };
   }
@@ -36,14 +38,16 @@ export function compared(rig: Rig, pose: Pose, actual: SolveResult): Verdict {
 }
 
 /**
- * A bone under one without size along an axis has a determinant of 0 that rounding makes about 1e-17, and ∛ of that is
- * above 1e-9: whether g counts as nothing is then up to the noise.
+ * A bone under one without size along an axis, or blended to such a size, has a determinant of 0 that rounding makes
+ * about 1e-17, and ∛ of that is above 1e-9: whether g counts as nothing is then up to the noise. Likewise what is off
+ * the diagonal of a matrix that is nothing but noise.
  */
 function isFlatButForNoise(answer: unknown): boolean {
   if (typeof answer !== 'object' || answer === null || !('a' in answer)) return false;
   const { a } = answer as World;
+  const sizes = [size(a.x), size(a.y), size(a.z)];
   const det = Math.abs(determinant(a));
-  return det > 0 && det < 1e-12 * size(a.x) * size(a.y) * size(a.z);
+  return sizes.some((along) => along > 0 && along < 1e-12) || (det > 0 && det < 1e-12 * Math.max(...sizes) ** 3);
 }
 
 function nudgedResults(rig: Rig, pose: Pose): SolveResult[] {

@@ -7,6 +7,8 @@ export class Evaluation {
   readonly pose: Pose;
   /** Each as flagKey gives it. */
   readonly raised = new Set<string>();
+  /** Whether rounding decided something that the format leaves open. */
+  isUndecided = false;
   private readonly known = new Map<string, unknown>();
 
   constructor(rig: Rig, pose: Pose) {

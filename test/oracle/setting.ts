@@ -17,4 +17,6 @@ export interface Setting {
   /** R0. */
   restOf(name: string): World;
   raise(flag: FlagName): void;
+  /** Tells that rounding decides what comes of this link. */
+  undecided(): void;
 }

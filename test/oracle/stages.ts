@@ -92,5 +92,8 @@ function settingOf(e: Evaluation, bone: Bone, link: Link, parent: World): Settin
     frameOf: (name) => frameOf(e, name),
     restOf: (name) => restWorld(e.rig, name),
     raise: (flag) => e.raise(flag, bone.name, link.name),
+    undecided: () => {
+      e.isUndecided = true;
+    },
   };
 }

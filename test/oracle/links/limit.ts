@@ -15,6 +15,7 @@ export function limit(link: LimitLink, before: World, setting: Setting): World {
   const frame = orientation(setting.frame.fq);
   if (frame.flat) setting.raise('flat');
   const turn = product(transposed(frame.rotation), own.q);
+  if (isYawOpen(link, turn.z)) setting.undecided();
   const full = product(frame.rotation, limitedTurn(link, turn));
   return putTogether({
     p: blend(own.p, limitedBase(link, own.p, setting), setting.weight),
@@ -35,6 +36,9 @@ function limitedTurn(link: LimitLink, turn: Matrix): Matrix {
 const isStraightBack = (v: Vector): boolean => v[2] < 0 && Math.hypot(v[0], v[1]) < 1e-9;
 
 const swingTo = (v: Vector): Matrix => (isStraightBack(v) ? turnAbout(unitY, Math.PI) : shortestTurn(unitZ, v));
+
+/** Straight up or down there is no yaw, yet a bound on pitch may bring one to bear. */
+const isYawOpen = (link: LimitLink, v: Vector): boolean => link.pitch !== undefined && Math.hypot(v[0], v[2]) < 1e-9;
 
 function withinYawPitch(link: LimitLink, v: Vector): Vector {
   if (link.yaw === undefined && link.pitch === undefined) return v;
