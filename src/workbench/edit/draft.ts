@@ -1,3 +1,4 @@
+import type { Refusal } from '../../solver/document/refusal.ts';
 import type { Bone, Driver, Link, Rig } from '../../solver/document/rig.ts';
 
 /** What a learner changes: the rig, and which of its bones and switches answer to the parts of the task. */
@@ -12,6 +13,8 @@ export interface Edit {
   readonly says: string;
   readonly merge?: string;
   readonly apply: (draft: Draft) => Draft;
+  /** Why it cannot be made, where that is more than that its rig could not be read. */
+  readonly refuses?: (draft: Draft) => Refusal | undefined;
 }
 
 /** An edit that is a step of its own however fast it follows. */

@@ -15,7 +15,16 @@ export type Piece =
   | { is: 'text'; text: string }
   | { is: 'name'; text: string }
   | { is: 'choice'; label: string; value: string; options: readonly Option[]; edit: (value: string) => Edit }
-  | { is: 'number'; label: string; value: number; unit: string; step: number; edit: (value: number) => Edit }
+  | {
+      is: 'number';
+      label: string;
+      value: number;
+      unit: string;
+      /** The unit is not written, because a later number of the row carries it. */
+      quiet?: boolean;
+      step: number;
+      edit: (value: number) => Edit;
+    }
   | { is: 'word'; label: string; value: string; edit: (value: string) => Edit }
   | { is: 'mark'; label: string; text: string; on: boolean; edit: (on: boolean) => Edit }
   | { is: 'pick'; label: string; text: string; options: readonly Option[]; edit: (value: string) => Edit }
@@ -51,7 +60,7 @@ export function pieceText(piece: Piece): string {
     case 'choice':
       return piece.options.find((option) => option.value === piece.value)?.says ?? piece.value;
     case 'number':
-      return `${numberText(piece.value)}${piece.unit === '°' ? '°' : piece.unit && ` ${piece.unit}`}`;
+      return `${numberText(piece.value)}${piece.quiet ? '' : unitText(piece.unit)}`;
     case 'word':
       return piece.value;
     case 'mark':
@@ -60,6 +69,10 @@ export function pieceText(piece: Piece): string {
     case 'press':
       return '';
   }
+}
+
+function unitText(unit: string): string {
+  return unit === '' || unit === '°' ? unit : ` ${unit}`;
 }
 
 /** The sentence as plain words, without its buttons. */

@@ -1,0 +1,74 @@
+import './workbench.css';
+import { useEffect, useRef, useState } from 'react';
+import type { Exercise } from '../grader/exercise/definition.ts';
+import { openExercise } from '../grader/exercise/open.ts';
+import { Bench } from './Bench.tsx';
+import { HeadingLevel } from './words/Heading.tsx';
+
+interface Props {
+  /** Folder name in content/exercises. */
+  exercise: string;
+  /** Which variant: the seed as the assignment gives it, 0 as drawn. */
+  seed?: number;
+  /** Where the course's files begin; the page's own root where it is not said. */
+  base?: string;
+}
+
+type Opening = { is: 'opening' } | { is: 'open'; exercise: Exercise } | { is: 'failed'; why: string };
+
+/** The workbench: where a learner builds a rig and has it proved. Mounted in a page, it fetches its own exercise. */
+export function Workbench({ exercise: id, seed = 0, base }: Props) {
+  const place = useRef<HTMLDivElement>(null);
+  const [level, setLevel] = useState(3);
+  const [opening, setOpening] = useState<Opening>({ is: 'opening' });
+
+  useEffect(() => {
+    setLevel(headingLevelAbove(place.current));
+    const closing = new AbortController();
+    fetchExercise(id, seed, base, closing.signal).then(
+      (exercise) => setOpening({ is: 'open', exercise }),
+      (error) => {
+        if (!closing.signal.aborted) setOpening({ is: 'failed', why: String(error.message ?? error) });
+      },
+    );
+    return () => closing.abort();
+  }, [id, seed, base]);
+
+  return (
+    <div className="wb" ref={place}>
+      <HeadingLevel value={level}>
+        {opening.is === 'opening' && <p className="wb-note">Opening the workbench …</p>}
+        {opening.is === 'failed' && (
+          <p className="wb-refusal" role="alert">
+            The exercise could not be opened: {opening.why}. Reload the page to try once more.
+          </p>
+        )}
+        {opening.is === 'open' && <Bench key={`${id} ${seed}`} exercise={opening.exercise} />}
+      </HeadingLevel>
+    </div>
+  );
+}
+
+export default Workbench;
+
+async function fetchExercise(
+  id: string,
+  seed: number,
+  base: string | undefined,
+  signal: AbortSignal,
+): Promise<Exercise> {
+  const root = new URL(base ?? document.documentElement.dataset.root ?? '/', document.baseURI);
+  const response = await fetch(new URL(`exercises/${id}.json`, root), { signal });
+  if (!response.ok) throw new Error(`the server answered ${response.status}`);
+  const { edition, definition } = await response.json();
+  return openExercise(definition, { edition, seed });
+}
+
+/** Level of the last heading before the workbench, so that its own go on from there. */
+function headingLevelAbove(element: Element | null): number {
+  if (!element) return 3;
+  const headings = [...document.querySelectorAll('h1, h2, h3, h4')].filter(
+    (heading) => heading.compareDocumentPosition(element) === Node.DOCUMENT_POSITION_FOLLOWING,
+  );
+  return Number(headings.at(-1)?.tagName[1] ?? 3);
+}

@@ -1,0 +1,40 @@
+import { readAnswerText } from '../../grader/answer.ts';
+import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Reading } from '../../solver/document/refusal.ts';
+import type { Draft, Edit } from '../edit/draft.ts';
+
+/** Hands a document to the browser as a file to save. */
+export function saveFile(name: string, document: unknown): void {
+  const address = URL.createObjectURL(
+    new Blob([`${JSON.stringify(document, null, 1)}\n`], { type: 'application/json' }),
+  );
+  const anchor = window.document.createElement('a');
+  anchor.href = address;
+  anchor.download = name;
+  anchor.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+/** The work in an answer document for this exercise, or why it cannot be taken. */
+export function draftFromText(
+  text: string,
+  exercise: Pick<Exercise, 'id' | 'edition' | 'seed' | 'parts'>,
+): Reading<Draft> {
+  const read = readAnswerText(text, () => exercise);
+  if (!read.ok) return read;
+  const { exercise: id, seed, rig, parts } = read.value;
+  if (id !== exercise.id) {
+    return refused('/exercise', `an answer to ${id}`, `one to ${exercise.id}`);
+  }
+  if (seed !== exercise.seed) return refused('/seed', `the variant of seed ${seed}`, `that of seed ${exercise.seed}`);
+  return { ok: true, value: { rig: rig!, parts: parts ?? {} } };
+}
+
+/** Taking a file's work is a step like any other, so that undo brings back what was there. */
+export function openDraft(draft: Draft): Edit {
+  return { says: 'open a file', apply: () => draft };
+}
+
+function refused(place: string, found: string, expected: string): Reading<never> {
+  return { ok: false, refusal: { place, found, expected } };
+}

@@ -1,0 +1,88 @@
+import type { Bone } from '../../solver/document/rig.ts';
+import { goesWith, removeBone } from '../edit/removeBone.ts';
+import { reorderBone } from '../edit/reorderBone.ts';
+import { addSwitch } from '../edit/switches.ts';
+import { boneSentence, lockSentence } from '../sentence/boneSentence.ts';
+import { restSentence } from '../sentence/restSentence.ts';
+import type { Scope } from '../sentence/scope.ts';
+import { useBench } from '../state/bench.ts';
+import { SentenceView } from '../words/SentenceView.tsx';
+import { AddLink } from './AddLink.tsx';
+import { Asides } from './Asides.tsx';
+import { LinkLine } from './LinkLine.tsx';
+import { SwitchLine } from './SwitchLine.tsx';
+
+interface Props {
+  scope: Scope;
+  bone: Bone;
+  /** The parts of the task it stands for. */
+  serves: readonly string[];
+}
+
+/** One bone: what it is, its switches, its links in order, and, opened, its rest and locks. */
+export function BoneRow({ scope, bone, serves }: Props) {
+  const { session, dispatch, edit, goTo, idOf } = useBench();
+  const { name } = bone;
+  const slot = `bone ${name}`;
+  const made = !scope.keeps(name);
+  const addOwnSwitch = () => {
+    edit(addSwitch(name), slot);
+    goTo(`switches ${name}`);
+  };
+  return (
+    <li
+      className="wb-row"
+      id={idOf(slot)}
+      data-bone={name}
+      data-chosen={session.chosen === name || undefined}
+      onFocusCapture={() => session.chosen !== name && dispatch({ do: 'choose', bone: name })}
+    >
+      {serves.length > 0 && <p className="wb-serves">{serves.join(', ')}</p>}
+      <p className="wb-sentence">
+        <SentenceView slot={slot} sentence={boneSentence(scope, bone)} />
+        {made && (
+          <Asides
+            of={name}
+            slot={slot}
+            move={(places) => reorderBone(name, places)}
+            remove={removeBone(name)}
+            warning={goesWith(scope.draft, name)}
+          />
+        )}
+      </p>
+      {bone.switches && (
+        <ul id={idOf(`switches ${name}`)} aria-label={`Switches of ${name}`}>
+          {bone.switches.map((own) => (
+            <SwitchLine key={own.name} scope={scope} bone={name} own={own} />
+          ))}
+        </ul>
+      )}
+      {bone.links && (
+        <ol aria-label={`Links of ${name}, applied in order`}>
+          {bone.links.map((link) => (
+            <LinkLine key={link.name} scope={scope} bone={name} link={link} />
+          ))}
+        </ol>
+      )}
+      <p className="wb-adds">
+        <AddLink scope={scope} bone={name} />
+        {!scope.keeps(name, 'switches') && (
+          <button type="button" onClick={addOwnSwitch}>
+            Add a switch<span className="unseen"> to {name}</span>
+          </button>
+        )}
+      </p>
+      <details>
+        <summary>
+          Rest and locks<span className="unseen"> of {name}</span>
+        </summary>
+        <p className="wb-sentence">
+          <SentenceView slot={`rest ${name}`} sentence={restSentence(scope, bone)} />
+        </p>
+        <p className="wb-sentence">
+          <SentenceView slot={`locks ${name}`} sentence={lockSentence(scope, bone)} />
+        </p>
+      </details>
+    </li>
+  );
+}

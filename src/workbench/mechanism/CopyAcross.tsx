@@ -1,0 +1,42 @@
+import { sideOf, swapSide } from '../../solver/index.ts';
+import { copyDriverAcross } from '../edit/copyDriverAcross.ts';
+import { copyLinkAcross } from '../edit/copyLinkAcross.ts';
+import { boneOf } from '../edit/draft.ts';
+import { ownerOf } from '../sentence/outputs.ts';
+import { useBench } from '../state/bench.ts';
+
+/** Copies a link to the bone of the other side; nothing where there is no such bone. */
+export function CopyLinkAcross({ slot, bone, link }: { slot: string; bone: string; link: string }) {
+  const { session, edit } = useBench();
+  const other = swapSide(bone);
+  if (other === bone || !boneOf(session.history.document, other)) return null;
+  return (
+    <button
+      type="button"
+      className="wb-aside"
+      aria-label={`Copy ${link} on ${bone} to ${other}`}
+      onClick={() => edit(copyLinkAcross(bone, link), slot)}
+    >
+      copy to {other}
+    </button>
+  );
+}
+
+/** Copies a driver that writes to one side to the other. */
+export function CopyDriverAcross({ slot, driver }: { slot: string; driver: string }) {
+  const { session, edit } = useBench();
+  const output = session.history.document.rig.drivers?.find((each) => each.name === driver)?.output;
+  const side = output && sideOf(ownerOf(output));
+  if (!side) return null;
+  const other = side === 'left' ? 'right' : 'left';
+  return (
+    <button
+      type="button"
+      className="wb-aside"
+      aria-label={`Copy ${driver} to the ${other} side`}
+      onClick={() => edit(copyDriverAcross(driver), slot)}
+    >
+      copy to the {other}
+    </button>
+  );
+}

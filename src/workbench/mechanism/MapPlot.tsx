@@ -1,0 +1,57 @@
+import { type PointerEvent, useRef } from 'react';
+import type { Driver } from '../../solver/document/rig.ts';
+import { setKey } from '../edit/maps.ts';
+import { numberText } from '../sentence/piece.ts';
+import { useBench } from '../state/bench.ts';
+import { keyAt, plotOf, SIZE } from './mapCurve.ts';
+
+/** The map drawn by the solver's own arithmetic. Its keys can be dragged; the numbers beside it do the same. */
+export function MapPlot({ driver, slot }: { driver: Driver; slot: string }) {
+  const { edit } = useBench();
+  const held = useRef<number | null>(null);
+  const plot = plotOf(driver.map);
+
+  function drag(event: PointerEvent<SVGSVGElement>) {
+    if (held.current === null) return;
+    const box = event.currentTarget.getBoundingClientRect();
+    const x = ((event.clientX - box.left) / box.width) * SIZE.width;
+    const y = ((event.clientY - box.top) / box.height) * SIZE.height;
+    edit(setKey(driver.name, held.current, keyAt(plot, driver.map, held.current, x, y)), slot);
+  }
+
+  function hold(event: PointerEvent<SVGSVGElement>) {
+    const key = Number((event.target as Element).getAttribute('data-key') ?? Number.NaN);
+    if (Number.isNaN(key)) return;
+    held.current = key;
+    event.currentTarget.setPointerCapture(event.pointerId);
+  }
+
+  return (
+    <svg
+      className="wb-plot"
+      viewBox={`0 0 ${SIZE.width} ${SIZE.height}`}
+      role="img"
+      aria-label={`Map of ${driver.name}: ${driver.map.keys.map(([x, y]) => `${numberText(x)} gives ${numberText(y)}`).join(', ')}`}
+      onPointerDown={hold}
+      onPointerMove={drag}
+      onPointerUp={() => {
+        held.current = null;
+      }}
+    >
+      <path className="hair" d={plot.axes} />
+      <path className="curve" d={plot.curve} />
+      {plot.keys.map(([x, y], i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: keys have no identity but their place in the map
+        <g key={i}>
+          <circle className="key" cx={x} cy={y} r="3.5" />
+          <circle className="grip" cx={x} cy={y} r="12" data-key={i} />
+        </g>
+      ))}
+      {plot.labels.map(({ text, x, y, anchor }) => (
+        <text key={`${x} ${y}`} x={x} y={y} textAnchor={anchor}>
+          {text}
+        </text>
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,79 @@
+import type { Vec3 } from '../../solver/document/rig.ts';
+import { cross, dot, minus, plus, scaled } from './vector.ts';
+
+export type ViewName = 'front' | 'above' | 'side' | 'free';
+export const VIEWS: readonly { name: ViewName; says: string }[] = [
+  { name: 'front', says: 'From the front' },
+  { name: 'above', says: 'From above' },
+  { name: 'side', says: 'From the side' },
+  { name: 'free', says: 'Free' },
+];
+
+/** How a plate is looked at: which way, how near, and at what. */
+export interface Look {
+  readonly view: ViewName;
+  /** Of the free view: degrees round the upright, and up from level. */
+  readonly round: number;
+  readonly rise: number;
+  /** 1 fits everything. */
+  readonly zoom: number;
+}
+export const FIRST_LOOK: Look = { view: 'free', round: 35, rise: 22, zoom: 1 };
+
+/** An orthographic view: rig space to pixels. `toward` points at the reader. */
+export interface View {
+  readonly right: Vec3;
+  readonly up: Vec3;
+  readonly toward: Vec3;
+  readonly centre: Vec3;
+  /** Pixels a metre. */
+  readonly scale: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Middle and half-widths of what a plate shows, rig space, metres. */
+export interface Extent {
+  readonly centre: Vec3;
+  readonly half: Vec3;
+}
+
+export function viewOf(look: Look, extent: Extent, width: number, height: number): View {
+  const { right, up, toward } = axesOf(look);
+  const wide = reach(extent.half, right);
+  const high = reach(extent.half, up);
+  const margin = 34;
+  const fit = Math.min((width - 2 * margin) / (2 * wide), (height - 2 * margin) / (2 * high));
+  return { right, up, toward, centre: extent.centre, scale: Math.max(1e-6, fit) * look.zoom, width, height };
+}
+
+/** Pixels from the top left, and metres toward the reader. */
+export function project(view: View, point: Vec3): [x: number, y: number, near: number] {
+  const d = minus(point, view.centre);
+  return [
+    view.width / 2 + dot(d, view.right) * view.scale,
+    view.height / 2 - dot(d, view.up) * view.scale,
+    dot(d, view.toward),
+  ];
+}
+
+/** The rig-space shift that moves a point by so many pixels across the view's plane. */
+export function unproject(view: View, dx: number, dy: number): Vec3 {
+  return plus(scaled(view.right, dx / view.scale), scaled(view.up, -dy / view.scale));
+}
+
+function axesOf(look: Look): { right: Vec3; up: Vec3; toward: Vec3 } {
+  if (look.view === 'front') return { right: [1, 0, 0], up: [0, 1, 0], toward: [0, 0, 1] };
+  if (look.view === 'above') return { right: [1, 0, 0], up: [0, 0, -1], toward: [0, 1, 0] };
+  // From the character's right, so that forward reads from left to right.
+  if (look.view === 'side') return { right: [0, 0, 1], up: [0, 1, 0], toward: [-1, 0, 0] };
+  const round = (look.round * Math.PI) / 180;
+  const rise = (look.rise * Math.PI) / 180;
+  const toward: Vec3 = [Math.sin(round) * Math.cos(rise), Math.sin(rise), Math.cos(round) * Math.cos(rise)];
+  const right: Vec3 = [Math.cos(round), 0, -Math.sin(round)];
+  return { right, up: cross(toward, right), toward };
+}
+
+function reach(half: Vec3, along: Vec3): number {
+  return Math.abs(half[0] * along[0]) + Math.abs(half[1] * along[1]) + Math.abs(half[2] * along[2]);
+}

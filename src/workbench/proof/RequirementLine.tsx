@@ -1,0 +1,81 @@
+import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { RequirementResult } from '../../grader/result.ts';
+import { amountText } from '../../grader/words/amount.ts';
+import { poseText } from '../../grader/words/poseText.ts';
+import { useBench } from '../state/bench.ts';
+import { wrongTurnOf } from './wrongTurnOf.ts';
+
+interface Props {
+  requirement: Exercise['requirements'][number];
+  result: RequirementResult | undefined;
+  /** What the grader says of it. */
+  message: string;
+}
+
+const WORDS = { met: 'met', missed: 'missed', 'not-checked': 'not checked' } as const;
+
+/** One requirement: its mark and word, what was asked, measured and allowed, and the pose that shows it. */
+export function RequirementLine({ requirement, result, message }: Props) {
+  const status = result?.status ?? 'unproved';
+  return (
+    <li className={`wb-requirement ${status}`}>
+      <span className="wb-status">
+        <StatusMark status={status} /> {result ? WORDS[result.status] : 'not proved yet'}
+      </span>
+      <div>
+        <p>{requirement.says}</p>
+        {result && result.status !== 'met' && <Missed result={result} message={message} />}
+        {result && <Measured result={result} />}
+      </div>
+    </li>
+  );
+}
+
+/** ✓, ✗ and – drawn, not lettered: the word beside it says the same. */
+function StatusMark({ status }: { status: string }) {
+  return (
+    <svg viewBox="0 0 16 16" aria-hidden="true">
+      <path d={MARKS[status] ?? 'M4 8h8'} />
+    </svg>
+  );
+}
+
+const MARKS: Readonly<Record<string, string>> = {
+  met: 'M2.5 8.5 6.5 12.5 13.5 3.5',
+  missed: 'M3 3 13 13M13 3 3 13',
+};
+
+function Missed({ result, message }: { result: RequirementResult; message: string }) {
+  const { session, exercise, dispatch } = useBench();
+  const tells = wrongTurnOf(exercise, result);
+  const { counterpose } = result;
+  const shown = session.shown === result.id;
+  return (
+    <>
+      <p className="wb-message">{message}</p>
+      {tells && !message.includes(tells) && <p className="wb-message">{tells}</p>}
+      {counterpose && (
+        <p className="wb-counterpose">
+          Counterpose: {poseText(counterpose)}.{' '}
+          <button
+            type="button"
+            aria-pressed={shown}
+            onClick={() => dispatch({ do: 'show', requirement: result.id, pose: counterpose })}
+          >
+            Show this pose
+          </button>
+        </p>
+      )}
+    </>
+  );
+}
+
+function Measured({ result }: { result: RequirementResult }) {
+  if (result.measured === null) return null;
+  return (
+    <p className="wb-measured">
+      measured {amountText(result.measured, result.unit)}, allowed {amountText(result.allowed, result.unit)}
+      {result.gate ? '; it held at the start, so it must go on holding' : ''}
+    </p>
+  );
+}

@@ -1,0 +1,35 @@
+import { useEffect, useState, useSyncExternalStore } from 'react';
+import type { Exercise } from '../../grader/exercise/definition.ts';
+import { createKeeper, type Keeper } from '../keep/keeper.ts';
+import type { Keeping } from '../keep/keeping.ts';
+import { newSession, type Session } from './session.ts';
+import { createStore, type Store } from './store.ts';
+
+export interface Kept {
+  readonly store: Store;
+  readonly session: Session;
+  readonly keeping: Keeping;
+  readonly keeper: Keeper | null;
+}
+
+const OPENING: Keeping = { is: 'opening' };
+const NOTHING = () => () => {};
+
+/** The session of one exercise: brought back from the browser's storage, and kept there with every change. */
+export function useSession(exercise: Exercise): Kept {
+  const [store] = useState(() => createStore(newSession({ rig: exercise.start, parts: {} })));
+  const [keeper, setKeeper] = useState<Keeper | null>(null);
+  const { id, seed, edition } = exercise;
+  useEffect(() => {
+    const opened = createKeeper(store, { exercise: id, seed, edition });
+    setKeeper(opened);
+    return () => opened.close();
+  }, [store, id, seed, edition]);
+  const session = useSyncExternalStore(store.subscribe, store.get, store.get);
+  const keeping = useSyncExternalStore(
+    keeper?.subscribe ?? NOTHING,
+    () => keeper?.get() ?? OPENING,
+    () => OPENING,
+  );
+  return { store, session, keeping, keeper };
+}

@@ -1,0 +1,32 @@
+import { useMemo } from 'react';
+import { useBench } from '../state/bench.ts';
+import { ControlRows } from './ControlRows.tsx';
+import { controlsOf } from './controls.ts';
+import { Flags } from './Flags.tsx';
+import { SwitchSlider } from './SwitchSlider.tsx';
+
+/** Try: the controls and switches as an animator has them. */
+export function TryOut() {
+  const { session, exercise, dispatch } = useBench();
+  const draft = session.history.document;
+  const { bones, switches } = useMemo(() => controlsOf(draft, exercise), [draft, exercise]);
+  return (
+    <div className="wb-tryout">
+      <p className="wb-adds">
+        <button type="button" onClick={() => dispatch({ do: 'rest' })}>
+          Back to rest
+        </button>
+      </p>
+      {switches.map((own) => (
+        <SwitchSlider key={own.name} own={own} />
+      ))}
+      {bones.map((control) => (
+        <ControlRows key={control.bone.name} control={control} />
+      ))}
+      {bones.length === 0 && switches.length === 0 && (
+        <p className="wb-none">Nothing here can be moved yet: the rig has no control and no switch.</p>
+      )}
+      <Flags />
+    </div>
+  );
+}
