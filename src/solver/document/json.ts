@@ -53,7 +53,8 @@ function readObject(scan: JsonScanner, path: Key[]): Record<string, unknown> {
 
 function readValue(scan: JsonScanner, path: Key[]): unknown {
   const first = scan.peek();
-  if (path.length > DEEPEST) scan.unexpected(`at most ${DEEPEST} lists and objects inside one another`);
+  const opens = first === '{' || first === '[';
+  if (opens && path.length === DEEPEST) scan.unexpected(`at most ${DEEPEST} lists and objects inside one another`);
   if (first === '{') return readObject(scan, path);
   if (first === '[') return readList(scan, path);
   if (first === '"') return scan.string();

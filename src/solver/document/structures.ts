@@ -39,7 +39,10 @@ function refuseUnknown(key: string, noun: string, names: readonly string[]): nev
   return refuse(`an unknown field ${quoted(key)}`, near ? `${quoted(near)}, perhaps: ${fields}` : fields, keyPath(key));
 }
 
-/** An object with these fields and no others, read in the document's order. `noun` says what it is: "a bone". */
+/**
+ * An object with these fields and no others. Unknown fields are refused first, then missing ones, then the others are
+ * read in the document's order. `noun` says what it is: "a bone".
+ */
 export function record<T extends object, K = unknown>(noun: string, fields: Fields<NoInfer<T>, K>): Reader<T, K> {
   const entries = Object.entries<Needed<unknown, K> | Optional<unknown, K>>(fields);
   const byName = new Map(entries);
@@ -48,15 +51,11 @@ export function record<T extends object, K = unknown>(noun: string, fields: Fiel
   const whole = `${noun}, an object with the fields ${listed(names, 'and')}`;
   return (value, known) => {
     if (!isObject(value)) return refuseValue(value, whole);
+    const keys = Object.keys(value).filter((key) => value[key] !== undefined);
+    for (const key of keys) if (!byName.has(key)) refuseUnknown(key, noun, names);
+    for (const [name, { read }] of needs) if (fieldOf(value, name) === undefined) readAt(name, read, undefined, known);
     const out: Record<string, unknown> = {};
-    for (const key of Object.keys(value)) {
-      if (value[key] === undefined) continue;
-      const field = byName.get(key) ?? refuseUnknown(key, noun, names);
-      out[key] = readAt(key, field.read, value[key], known);
-    }
-    for (const [name, field] of needs) {
-      if (!Object.hasOwn(out, name)) readAt(name, field.read, undefined, known);
-    }
+    for (const key of keys) out[key] = readAt(key, byName.get(key)!.read, value[key], known);
     return out as T;
   };
 }
