@@ -21,7 +21,7 @@ function parseOrRefuse<const Config extends ParseArgsConfig>(config: Config) {
   try {
     return parseArgs(config);
   } catch (error) {
-    if (error instanceof TypeError) throw new UsageError(error.message);
+    if (error instanceof TypeError) throw new UsageError(error.message.replaceAll('\n', ' '));
     throw error;
   }
 }
