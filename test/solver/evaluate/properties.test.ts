@@ -108,8 +108,8 @@ describe('to the bit', () => {
   });
 
   test('with q or −q', () => {
-    const negated = ({ turn, ...rest }: BonePose): BonePose =>
-      turn && !('angles' in turn) ? { ...rest, turn: turn.map((x) => -x) as unknown as Quat } : { turn, ...rest };
+    const negated = (own: BonePose): BonePose =>
+      own.turn && !('angles' in own.turn) ? { ...own, turn: own.turn.map((x) => -x) as unknown as Quat } : own;
     holds((rig, pose) => {
       const bones = Object.fromEntries(Object.entries(pose.bones ?? {}).map(([name, own]) => [name, negated(own)]));
       const flipped = withBones(rig, (bone) => ({
