@@ -8,6 +8,7 @@ const text = plate(1) + term('tip') + plate(2) + term('tip') + exercise('one-van
 
 test('a lesson whose head and text agree has no fault', () => {
   expect(lessonFaults({ terms: ['tip'], exercises: ['one-vane', 'let-go'] }, text)).toEqual([]);
+  expect(lessonFaults({ terms: [], exercises: [] }, '<math><mi>θ</mi><mo>−</mo><mi>𝐭</mi></math>')).toEqual([]);
 });
 
 describe('it is a fault', () => {
@@ -22,6 +23,7 @@ describe('it is a fault', () => {
       exercise('let-go') + text.replace(exercise('let-go'), ''),
       /shows \[let-go, one-vane\]/,
     ],
+    ['to use a sign that the font lacks', `${text}<math><mi>θ</mi><mo>⊎</mo></math>`, /lacks ⊎ \(U\+228E\)/],
   ])('%s', (_, html, message) => {
     expect(lessonFaults({ terms: ['tip'], exercises: ['one-vane', 'let-go'] }, html).join()).toMatch(message);
   });
