@@ -13,7 +13,11 @@ import type { World } from './world.ts';
 export const TOLERANCE = 1e-9;
 const NUDGES = 40;
 
-export type Verdict = { is: 'agrees' } | { is: 'ill-conditioned' } | { is: 'differs'; how: string };
+export type Verdict =
+  | { is: 'agrees' }
+  /** Rounding decides, by a clause that leaves it open, by noise about a size of zero, or by what a nudge shows. */
+  | { is: 'ill-conditioned'; by: 'open clause' | 'zero size' | 'nudge' }
+  | { is: 'differs'; how: string };
 
 /** Every matrix and weight within TOLERANCE and the same flags in the same order, or a place where the oracle itself wavers. */
 export function compared(rig: Rig, pose: Pose, actual: SolveResult): Verdict {
@@ -23,7 +27,8 @@ export function compared(rig: Rig, pose: Pose, actual: SolveResult): Verdict {
   const flagsDiffer = flagList(expected) !== flagList(actual);
   const allowed = TOLERANCE * scaleOf(expected);
   if (off.by <= allowed && !flagsDiffer) return { is: 'agrees' };
-  if (evaluation.isUndecided || evaluation.answers().some(isFlatButForNoise)) return { is: 'ill-conditioned' };
+  if (evaluation.isUndecided) return { is: 'ill-conditioned', by: 'open clause' };
+  if (evaluation.answers().some(isFlatButForNoise)) return { is: 'ill-conditioned', by: 'zero size' };
 
   const nudged = nudgedResults(rig, pose);
   const wavers = Math.max(...nudged.map((result) => difference(expected, result).by));
@@ -34,7 +39,7 @@ export function compared(rig: Rig, pose: Pose, actual: SolveResult): Verdict {
     return { is: 'differs', how: `flags ${flagList(actual)}, expected ${flagList(expected)}` };
   }
   if (off.by > allowed + 10 * wavers) return { is: 'differs', how: `${off.where} off by ${off.by}, nudged ${wavers}` };
-  return { is: 'ill-conditioned' };
+  return { is: 'ill-conditioned', by: 'nudge' };
 }
 
 /**

@@ -3,6 +3,7 @@ import type { Bone, Driver, Pose, Quat, Rig, Vec3 } from '../../../src/solver/do
 import { compile, solve } from '../../../src/solver/index.ts';
 import type { SolveResult } from '../../../src/solver/program.ts';
 import { oracleSolve } from '../../oracle/solve.ts';
+import { accepted, programOf, solved } from '../../oracle/subject.ts';
 
 export type Solve = (rig: Rig, pose?: Pose) => SolveResult;
 
