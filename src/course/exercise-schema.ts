@@ -73,7 +73,14 @@ export const exerciseSchema = z.strictObject({
       }),
     )
     .min(3),
-  freeChoices: z.array(z.strictObject({ says: text, from: id.optional(), edit, only })),
+  freeChoices: z.array(
+    z.union([
+      z.strictObject({ says: text, from: id.optional(), edit, only }).describe('a rig of its own'),
+      z
+        .strictObject({ says: text, bone: text, fields: z.array(text).min(1), only })
+        .describe('fields of a bone that the task leaves open; * is any bone that is made'),
+    ]),
+  ),
   hints: z.array(
     z.strictObject({
       step: z.enum(['pose', 'requirement', 'where', 'principle', 'worked']),

@@ -15,9 +15,6 @@ function edited(rig: Rig, edit: Record<string, unknown>): Rig {
 }
 
 const gradeRig = (rig: Rig, parts = {}) => grade(marking, answerTo(exercise, rig, parts));
-const requirement = (result: ReturnType<typeof gradeRig>, id: string) =>
-  result.requirements.find((one) => one.id === id)!;
-
 describe('a mark', () => {
   test('is 1 for a reference, with every requirement met', () => {
     const result = gradeRig(reference.rig);

@@ -6,7 +6,7 @@ import { prove } from '../prove.ts';
 import { kindOf } from '../requirements/table.ts';
 import type { Graded } from '../result.ts';
 import { type Subject, subjectOf } from '../subject.ts';
-import { asWritten, type Candidate, freeOnes, mutantsOf, rightOnes } from './candidates.ts';
+import { asWritten, type Candidate, freeOnes, isLeftOpen, mutantsOf, rightOnes } from './candidates.ts';
 import { type Counts, noCounts } from './counts.ts';
 import { breaks } from './judge.ts';
 import { differsVisibly, type Seen, seenOf } from './seen.ts';
@@ -42,7 +42,11 @@ export function auditVariant(marking: Marking, options: AuditOptions): VariantAu
     findings.push(`${where}: ${candidate.says} is right but misses ${missed.join(', ')}`);
   }
 
-  const known = exercise.wrongTurns.map((wrong) => ({ id: wrong.id, seen: seenIn(marking, asWritten(wrong)) }));
+  const accepted = [...exercise.references.map(asWritten), ...free].map((one) => seenIn(marking, one));
+  const looksAccepted = (seen: Seen | null) => accepted.some((one) => seen && one && !differsVisibly(seen, one));
+  const known = exercise.wrongTurns
+    .map((wrong) => ({ id: wrong.id, seen: seenIn(marking, asWritten(wrong)) }))
+    .filter(({ seen }) => !looksAccepted(seen));
   for (const wrong of exercise.wrongTurns) {
     const candidate = asWritten(wrong);
     if (judged(marking, candidate, options) === 'sound') {
@@ -53,7 +57,6 @@ export function auditVariant(marking: Marking, options: AuditOptions): VariantAu
     countWrong(candidate, wrong.id);
   }
 
-  const accepted = [...exercise.references.map(asWritten), ...free].map((one) => seenIn(marking, one));
   const mutants = exercise.references.flatMap((reference) => mutantsOf(exercise, reference));
   mutants.filter((_, index) => index % options.every === 0).forEach(countMutant);
   return { counts, findings };
@@ -61,8 +64,7 @@ export function auditVariant(marking: Marking, options: AuditOptions): VariantAu
   function countMutant(candidate: Candidate) {
     const seen = seenIn(marking, candidate);
     if (judged(marking, candidate, options) === 'broken') return countWrong(candidate, behavesAs(seen));
-    if (seen && accepted.some((one) => one && !differsVisibly(seen, one))) return;
-    if (!gradeOne(candidate).passed) return;
+    if (looksAccepted(seen) || isLeftOpen(exercise, candidate) || !gradeOne(candidate).passed) return;
     counts.undecided++;
     findings.push(
       `${where}: ${candidate.says} looks different and breaks nothing: a free choice, or a requirement is lacking`,

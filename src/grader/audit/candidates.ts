@@ -11,12 +11,14 @@ export interface Candidate {
   says: string;
   rig: Rig;
   parts: Readonly<Record<string, string>>;
+  /** Of a mutant: what of its reference it changes. */
+  changed: readonly { bone: string; field: string }[];
 }
 
 type Built = Exercise['references'][number] | Exercise['wrongTurns'][number];
 
 export function asWritten(built: Built): Candidate {
-  return { says: built.id, rig: built.rig, parts: built.parts ?? {} };
+  return { says: built.id, rig: built.rig, parts: built.parts ?? {}, changed: [] };
 }
 
 /** The reference and every other way of writing it. */
@@ -38,15 +40,43 @@ export function mutantsOf(exercise: Exercise, reference: Exercise['references'][
   );
 }
 
-/** Visible differences that the author calls right. */
+/** Rigs that look different and that the author calls right. */
 export function freeOnes(exercise: Exercise): Candidate[] {
-  return exercise.freeChoices.map(({ says, from, edit }) => {
-    const reference = exercise.references.find(({ id }) => id === from);
-    const reading = readRig(editRig(reference?.rig ?? exercise.start, edit));
-    if (!reading.ok)
-      throw new Error(`${exercise.id}: the free choice "${says}" is no readable rig, at ${reading.refusal.place}`);
-    return { says, rig: reading.value, parts: reference?.parts ?? {} };
+  return exercise.freeChoices.flatMap((choice) => {
+    if (!('edit' in choice)) return [];
+    const reference = exercise.references.find(({ id }) => id === choice.from);
+    const reading = readRig(editRig(reference?.rig ?? exercise.start, choice.edit));
+    if (reading.ok) return [{ says: choice.says, rig: reading.value, parts: reference?.parts ?? {}, changed: [] }];
+    throw new Error(`${exercise.id}: the free choice "${choice.says}" is no readable rig, at ${reading.refusal.place}`);
   });
+}
+
+/** Whether all that a mutant changes is left open by the task. */
+export function isLeftOpen(exercise: Exercise, { changed, parts }: Candidate): boolean {
+  const given = new Set(exercise.start.bones.map(({ name }) => name));
+  return (
+    changed.length > 0 &&
+    changed.every(({ bone, field }) => exercise.freeChoices.some((choice) => opens(choice, bone, field)))
+  );
+
+  function opens(choice: Exercise['freeChoices'][number], bone: string, field: string): boolean {
+    if (!('fields' in choice) || !choice.fields.includes(field)) return false;
+    return choice.bone === '*' ? !given.has(bone) : (parts[choice.bone] ?? choice.bone) === bone;
+  }
+}
+
+/** Fields of bones in which two rigs differ; a driver counts as one under its own name. */
+function changesBetween(before: Rig, after: Rig): { bone: string; field: string }[] {
+  const bones = new Map(before.bones.map((bone) => [bone.name, bone]));
+  const inBones = after.bones.flatMap((bone) => {
+    const was = bones.get(bone.name);
+    const fields = [...new Set([...Object.keys(bone), ...Object.keys(was ?? {})])] as (keyof typeof bone)[];
+    return fields
+      .filter((field) => JSON.stringify(bone[field]) !== JSON.stringify(was?.[field]))
+      .map((field) => ({ bone: bone.name, field: field as string }));
+  });
+  const same = JSON.stringify(before.drivers ?? []) === JSON.stringify(after.drivers ?? []);
+  return same ? inBones : [...inBones, { bone: '', field: 'drivers' }];
 }
 
 function readable(exercise: Exercise, built: Built, variations: readonly Variation[]): Candidate[] {
@@ -57,7 +87,10 @@ function readable(exercise: Exercise, built: Built, variations: readonly Variati
     const text = JSON.stringify(reading.value);
     if (seen.has(text)) return [];
     seen.add(text);
-    return [{ says: `${built.id}, ${says}`, rig: reading.value, parts: boundAnew(exercise, built, renamed) }];
+    const parts = boundAnew(exercise, built, renamed);
+    return [
+      { says: `${built.id}, ${says}`, rig: reading.value, parts, changed: changesBetween(built.rig, reading.value) },
+    ];
   });
 }
 

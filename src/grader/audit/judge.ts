@@ -1,3 +1,4 @@
+import { restValues } from '../probe/boundInput.ts';
 import { freeInputs, held, keepOutTest } from '../probe/probes.ts';
 import { randomOf } from '../random.ts';
 import type { Kind } from '../requirements/kind.ts';
@@ -8,7 +9,8 @@ import { worstBySimplex } from './simplex.ts';
 
 /**
  * Whether a rig breaks a requirement, found out without the proof's own probes: plain random poses, inputs
- * thrown together in ones, twos and all, and a downhill simplex from the worst of them.
+ * thrown together in ones, twos and all, and a downhill simplex from the worst of them. A kind that chooses
+ * its own probes is asked at those, made from the random poses.
  */
 export function breaks(requirement: Requirement, subject: Subject, samples: number, seed: number): boolean {
   const kind: Kind<Requirement> = kindOf(requirement);
@@ -19,33 +21,30 @@ export function breaks(requirement: Requirement, subject: Subject, samples: numb
   const limit = sign * requirement.allowed;
   const badness = (values: Float64Array) => (keptOut(values) ? Number.NEGATIVE_INFINITY : sign * meter(values));
   const free = freeInputs(requirement, subject);
-  let worst = held(requirement, subject, new Float64Array(subject.inputs.map((input) => input.rest)));
-  let found = badness(worst);
-  for (const values of kind.probes ? ownProbes() : randomPoses()) {
+  const rest = held(requirement, subject, restValues(subject.inputs));
+  const isBroken = (values: Float64Array) => exceeds(badness(values), limit);
+  if (kind.probes) {
+    const own = kind.probes(requirement, subject, [rest, ...randomPoses()]);
+    return own.some((probe) => isBroken(held(requirement, subject, probe)));
+  }
+  let worst = { values: rest, value: badness(rest) };
+  for (const values of randomPoses()) {
     const value = badness(values);
     if (exceeds(value, limit)) return true;
-    if (value > found) [worst, found] = [values, value];
+    if (value > worst.value) worst = { values, value };
   }
-  if (kind.probes) return exceeds(found, limit);
-  return exceeds(worstBySimplex(worst, free, subject.inputs, badness), limit);
+  return exceeds(worstBySimplex(worst.values, free, subject.inputs, badness), limit);
 
   function* randomPoses(): Generator<Float64Array> {
     const random = randomOf(seed);
     for (let n = 0; n < samples; n++) {
-      const values = worst.slice();
+      const values = rest.slice();
       const share = [1 / free.length, 2 / free.length, 1][n % 3]!;
       subject.inputs.forEach((input, index) => {
         if (!free.includes(index)) return;
         values[index] = random() < share ? anyValue(input, random) : input.rest;
       });
       yield values;
-    }
-  }
-
-  /** A kind that chooses its own probes is a question about those; the judge asks it at random poses as well. */
-  function* ownProbes(): Generator<Float64Array> {
-    for (const probe of kind.about === 'behaviour' ? kind.probes!(requirement, subject, [...randomPoses()]) : []) {
-      yield held(requirement, subject, probe);
     }
   }
 }

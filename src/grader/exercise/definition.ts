@@ -117,11 +117,13 @@ export interface WrongTurn {
   misses: readonly string[];
 }
 
-export interface FreeChoice {
-  says: string;
-  from?: string;
-  edit: RigEdit;
-}
+/**
+ * What may look different and is still right: a rig of its own (`edit`, from a reference), or fields of a bone
+ * that the task leaves open in every answer.
+ */
+export type FreeChoice =
+  | { says: string; from?: string; edit: RigEdit }
+  | { says: string; bone: string; fields: readonly string[] };
 
 export interface Hint {
   /** pose → requirement → where to look → principle → worked step */

@@ -25,6 +25,7 @@ import { type RestUnchanged, restUnchanged } from './restUnchanged.ts';
 import { type RoleAsked, role } from './role.ts';
 import { type RollWithin, rollWithin } from './rollWithin.ts';
 import { type ScalesWhole, scalesWhole } from './scalesWhole.ts';
+import { type SkinAsGiven, skinAsGiven } from './skinAsGiven.ts';
 import { type SpansTo, spansTo } from './spansTo.ts';
 import { type StaysBetween, staysBetween } from './staysBetween.ts';
 import { type StaysWithin, staysWithin } from './staysWithin.ts';
@@ -54,6 +55,7 @@ export type Requirement =
   | PivotAt
   | RollWithin
   | ScalesWhole
+  | SkinAsGiven
   | SpansTo
   | StaysWithin;
 export type RequirementKind = Requirement['kind'];
@@ -84,6 +86,7 @@ const KINDS = [
   pivotAt,
   rollWithin,
   scalesWhole,
+  skinAsGiven,
   spansTo,
   staysWithin,
 ];
