@@ -1,9 +1,11 @@
+import type { Decimal } from 'decimal.js';
 import { glMatrix, mat4 } from 'gl-matrix';
 import { Matrix4, Object3D, Quaternion, Vector3 } from 'three';
 import { describe, expect, test } from 'vitest';
 import type { AimLink, Axis, AxisName, Quat, Vec3 } from '../../src/solver/index.ts';
 import { compile, readRig } from '../../src/solver/index.ts';
-import { expectClose, expectSameTurn } from '../support/close.ts';
+import { expectClose, expectSameTurn, turnDistance } from '../support/close.ts';
+import { Exact, exactDecimal } from '../support/decimal.ts';
 import { between, seeded, unitQuaternion, unitVector } from '../support/random.ts';
 import { bone, rigDocument, stand } from './stage.ts';
 
@@ -75,6 +77,31 @@ describe('shortest turn', () => {
     expect(compiled.ok).toBe(false);
     if (!compiled.ok)
       expect(compiled.cycle.join(' ')).toMatch(/vane_left.*vane_right.*vane_left|vane_right.*vane_left.*vane_right/);
+  });
+});
+
+/** The shortest turn (v×d, 1 + v·d), made unit, in decimals of 60 digits. */
+function exactShortest(v: Vec3, toward: Vec3): Quat {
+  const [a, b] = [v.map(exactDecimal), toward.map(exactDecimal)];
+  const length = (x: Decimal[]) => x.reduce((sum, c) => sum.plus(c.times(c)), new Exact(0)).sqrt();
+  const d = b.map((c) => c.div(length(b)));
+  const cross = [1, 2, 0].map((j, i) => a[j].times(d[(i + 2) % 3]).minus(a[(i + 2) % 3].times(d[j])));
+  const dot = a.reduce((sum, c, i) => sum.plus(c.times(d[i])), new Exact(0));
+  const q = [...cross, dot.plus(length(a))];
+  return q.map((c) => c.div(length(q)).toNumber()) as unknown as Quat;
+}
+
+describe('next to the opposite direction, against decimals of 60 digits', () => {
+  test.each([1, 2, 3, 4, 5, 6, 7, 8])('C4: 1e-%i rad from it, at most 1e-7 rad off', (digits) => {
+    const random = seeded(40 + digits);
+    let worst = 0;
+    for (let i = 0; i < 50; i++) {
+      const [sx, sy] = [between(random, -1, 1), between(random, 0.1, 1)];
+      const target: Vec3 = [sx * 10 ** -digits, sy * 10 ** -digits, -1];
+      worst = Math.max(worst, turnDistance(aimed(target), exactShortest([0, 0, 1], target)));
+    }
+    console.log(`aim 1e-${digits} rad from opposite: worst ${Math.sqrt(8 * worst).toExponential(1)} rad`);
+    expectClose(Math.sqrt(8 * worst), 0, 1e-7);
   });
 });
 
