@@ -27,4 +27,9 @@ export const VERBS: readonly VerbEntry[] = [
     says: 'what is at fault in the exercises',
     load: async () => (await import('./verbs/checkContent.ts')).checkContentVerb,
   },
+  {
+    name: 'audit',
+    says: 'how well the exercises tell right rigs from wrong ones',
+    load: async () => (await import('./verbs/audit.ts')).auditVerb,
+  },
 ];

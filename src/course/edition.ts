@@ -6,3 +6,8 @@ import { canonicalJson } from './canonical-json.ts';
 export function editionOf(definition: unknown): string {
   return bytesToHex(sha256(utf8ToBytes(canonicalJson(definition)))).slice(0, 16);
 }
+
+/** The edition of a whole course: that of its exercises' editions. */
+export function courseEdition(editions: readonly string[]): string {
+  return editionOf([...editions].sort());
+}

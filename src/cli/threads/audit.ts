@@ -1,0 +1,20 @@
+import { workerData } from 'node:worker_threads';
+import { auditVariant, type VariantAudit } from '../../grader/audit/auditVariant.ts';
+import { markingOf, openExercise } from '../../grader/index.ts';
+import { Exercises } from '../content.ts';
+import { serve } from '../serve.ts';
+
+export interface AuditTask {
+  id: string;
+  seed: number;
+  samples: number;
+  every: number;
+}
+
+const { contentDir } = workerData as { contentDir?: string };
+const exercises = new Exercises(contentDir);
+
+serve(({ id, seed, samples, every }: AuditTask): VariantAudit => {
+  const { definition, edition } = exercises.get(id)!;
+  return auditVariant(markingOf(openExercise(definition, { edition, seed })), { samples, every });
+});

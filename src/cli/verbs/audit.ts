@@ -1,0 +1,89 @@
+import { courseEdition } from '../../course/edition.ts';
+import type { VariantAudit } from '../../grader/audit/auditVariant.ts';
+import { type Counts, fails, sumCounts } from '../../grader/audit/counts.ts';
+import { variantCount } from '../../grader/index.ts';
+import { readArguments } from '../arguments.ts';
+import { Exercises } from '../content.ts';
+import { print } from '../output.ts';
+import { inOrder } from '../pool.ts';
+import { Unusable } from '../refusal.ts';
+import type { AuditTask } from '../threads/audit.ts';
+import type { ExitStatus, Verb } from '../verb.ts';
+
+const OPTIONS = { full: { type: 'boolean' }, json: { type: 'boolean' }, content: { type: 'string' } } as const;
+
+/** A quick audit takes the exercise as drawn and every fifth mutant; a full one every variant and mutant. */
+const QUICK = { samples: 200, every: 5 };
+const FULL = { samples: 700, every: 1 };
+
+/** Grades the grader: right rigs must pass, wrong ones must be missed and told apart. */
+export const auditVerb: Verb = {
+  help: `
+Usage: counterpose audit [ID…] [--full] [--json] [--content DIR]
+
+Makes right rigs (references written in other ways) and wrong ones (wrong turns, and mistakes made in the
+references), grades them all, and judges the wrong ones by other means than the proof's. Exits with 1 if a right
+rig is refused, a wrong one passes, one stays undecided, a margin is too narrow, or more than 5 % of the
+counterposes move more than two inputs.
+
+  --full         every variant and every mistake, not a sample
+  --json         for machines
+  --content DIR  audit those of this folder of lessons and exercises too
+`,
+  async run(args): Promise<ExitStatus> {
+    const { values, positionals } = readArguments(args, OPTIONS);
+    const exercises = new Exercises(values.content);
+    const ids = positionals.length > 0 ? positionals : exercises.ids();
+    const unknown = ids.find((id) => exercises.get(id) === null);
+    if (unknown !== undefined)
+      throw new Unusable(`there is no exercise "${unknown}"; counterpose exercise --list names them`);
+    const tasks = ids.flatMap((id) => tasksFor(exercises, id, values.full === true));
+    const audits = await auditAll(tasks, values.content);
+    const rows = ids.map((id) => ({
+      id,
+      ...sumCounts(audits.filter(({ task }) => task.id === id).map(({ audit }) => audit.counts)),
+      references: exercises.get(id)!.definition.references.length,
+    }));
+    const totals = sumCounts(rows);
+    const findings = audits.flatMap(({ audit }) => audit.findings);
+    const edition = courseEdition(exercises.ids().map((id) => exercises.get(id)!.edition));
+    await print(
+      values.json
+        ? `${JSON.stringify({ edition, exercises: rows.map(published), totals: published(totals) })}\n`
+        : auditText(rows, totals, findings),
+    );
+    if (values.json && findings.length > 0) process.stderr.write(`${findings.join('\n')}\n`);
+    return rows.some(fails) ? 1 : 0;
+  },
+};
+
+function tasksFor(exercises: Exercises, id: string, full: boolean): AuditTask[] {
+  const count = full ? variantCount(exercises.get(id)!.definition) : 1;
+  return Array.from({ length: count }, (_, seed) => ({ id, seed, ...(full ? FULL : QUICK) }));
+}
+
+async function auditAll(tasks: readonly AuditTask[], contentDir: string | undefined) {
+  const audits: { task: AuditTask; audit: VariantAudit }[] = [];
+  const url = new URL('../threads/audit.ts', import.meta.url);
+  for await (const audit of inOrder<AuditTask, VariantAudit>(url, { contentDir }, tasks)) {
+    audits.push({ task: tasks[audits.length]!, audit });
+    if (process.stderr.isTTY) process.stderr.write(`\r${audits.length} of ${tasks.length} variants`);
+  }
+  if (process.stderr.isTTY) process.stderr.write('\n');
+  return audits;
+}
+
+type Row = Counts & { id: string };
+
+/** Margins are told as findings; what is published are the counts that the design names. */
+function published<T extends Counts>({ margins: _margins, ...counts }: T): Omit<T, 'margins'> {
+  return counts;
+}
+
+function auditText(rows: readonly Row[], totals: Counts, findings: readonly string[]): string {
+  const line = (name: string, counts: Counts) =>
+    `${name}: ${counts.rightTried} right rigs, ${counts.rightRefused} refused; ${counts.wrongTried} wrong ones, ` +
+    `${counts.wrongPassed} passed; ${counts.undecided} undecided; ${counts.diagnosedRight} of ${counts.diagnosed} told ` +
+    `what went wrong; ${counts.counterposesSimple} of ${counts.counterposes} counterposes simple`;
+  return [...findings, ...rows.map((row) => line(row.id, row)), line('all', totals), ''].join('\n');
+}
