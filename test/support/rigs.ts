@@ -28,6 +28,8 @@ export interface RigOptions {
   /** Names that trip over the prototypes of JavaScript objects; none where not said. */
   oddNames?: boolean;
   mesh?: boolean;
+  /** Some bones rest at exact quarter and half turns, where special cases live; they do where not said. */
+  roundTurns?: boolean;
 }
 
 const KINDS: readonly LinkKind[] = ['follow', 'aim', 'span', 'share', 'limit', 'reach'];
@@ -61,7 +63,7 @@ const randomSwitches = (random: Random): Switch[] =>
   Array.from({ length: whole(random, 1, 2) }, (_, i) => randomSwitch(random, i));
 
 /** A bone without links. Bones hang from earlier ones, so parents form no loop. */
-function bareBone(random: Random, name: string, earlier: readonly Bone[]): Bone {
+function bareBone(random: Random, name: string, earlier: readonly Bone[], roundTurns: boolean): Bone {
   const parent = earlier.length > 0 && chance(random, 0.8) ? pick(random, earlier.slice(-4)) : null;
   const attached = parent !== null && chance(random, 0.3);
   const base = attached
@@ -71,7 +73,7 @@ function bareBone(random: Random, name: string, earlier: readonly Bone[]): Bone 
     name,
     parent: parent?.name ?? null,
     role: pick(random, ROLES),
-    rest: { base, turn: randomTurn(random), length: between(random, 0.05, 0.5) },
+    rest: { base, turn: randomTurn(random, roundTurns ? 0.3 : 0), length: between(random, 0.05, 0.5) },
     ...(attached ? { attach: 'tip' as const } : sometimes(random, 'attach', () => 'free' as const, 0.1)),
     ...sometimes(random, 'inherits', () => pick(random, ['all', 'uniform', 'turn'] as const)),
     ...sometimes(random, 'turnOrder', () => pick(random, ORDERS)),
@@ -109,7 +111,8 @@ function randomMesh(random: Random): Mesh {
 export function randomRig(random: Random, options: RigOptions = {}): Rig {
   const bare: Bone[] = [];
   const count = options.bones ?? whole(random, 2, 12);
-  for (let i = 0; i < count; i++) bare.push(bareBone(random, randomName(random, i, options), bare));
+  for (let i = 0; i < count; i++)
+    bare.push(bareBone(random, randomName(random, i, options), bare, options.roundTurns ?? true));
 
   const allowed = (options.kinds ?? KINDS).includes('reach');
   const drivable = bare.map((bone, i): Drivable => {
