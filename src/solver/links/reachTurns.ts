@@ -31,11 +31,22 @@ export function writeTurns(m: Float64Array, upperLength: number, lowerLength: nu
   const sum = upperLength + lowerLength;
   const difference = Math.abs(upperLength - lowerLength);
   const reached = Math.min(sum, Math.max(difference, distance));
-  const inLine = Math.min(sum - reached, reached - difference) <= IN_LINE * sum;
+  const tooLong = sum - reached;
+  const tooShort = reached - difference;
+  if (Math.min(tooLong, tooShort) <= IN_LINE * sum) {
+    writeInLine(m, tooLong <= tooShort, upperLength >= lowerLength);
+    return;
+  }
   const along = (upperLength * upperLength + reached * reached - lowerLength * lowerLength) / (2 * reached);
-  const aside = inLine ? 0 : elbowHeight(upperLength, lowerLength, reached);
+  const aside = elbowHeight(upperLength, lowerLength, reached);
   writeFrameTurn(m, UPPER, along, aside, UPPER_TURN);
   writeFrameTurn(m, LOWER, reached - along, -aside, LOWER_TURN);
+}
+
+/** Both along the line to the target, or folded with the longer one toward it. Lengths are no help: one may vanish beside the other. */
+function writeInLine(m: Float64Array, isStraight: boolean, isUpperLonger: boolean): void {
+  writeFrameTurn(m, UPPER, isStraight || isUpperLonger ? 1 : -1, 0, UPPER_TURN);
+  writeFrameTurn(m, LOWER, isStraight || !isUpperLonger ? 1 : -1, 0, LOWER_TURN);
 }
 
 /** √(l₁² − k²) with the square as a product (Heron), which keeps its precision near full stretch. */
