@@ -1,5 +1,5 @@
-import { readJson } from '../solver/document/json.ts';
 import { accept, type Reader, reading, refuse } from '../solver/document/reader.ts';
+import { readText } from '../solver/document/readText.ts';
 import type { Reading } from '../solver/document/refusal.ts';
 import { dictionary, keyPath, needed, optional, record } from '../solver/document/structures.ts';
 import { exactly, number, text } from '../solver/document/values.ts';
@@ -58,7 +58,6 @@ export function readAnswer(value: unknown, askedOf: AskedOf): Reading<Answer> {
   });
 }
 
-export function readAnswerText(textOfAnswer: string, askedOf: AskedOf): Reading<Answer> {
-  const json = readJson(textOfAnswer);
-  return json.ok ? readAnswer(json.value, askedOf) : json;
-}
+/** Reads an answer from JSON of at most 1 MiB. */
+export const readAnswerText = (json: string, askedOf: AskedOf): Reading<Answer> =>
+  readText(json, (value) => readAnswer(value, askedOf));

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { BonePose, Pose, Rig } from '../../../src/solver/index.ts';
-import { compile, reflect, reflectPose, solve, swapSide } from '../../../src/solver/index.ts';
+import { bindMesh, compile, reflect, reflectPose, skinMesh, solve, swapSide } from '../../../src/solver/index.ts';
+import { expectClose } from '../../support/close.ts';
 import { between, type Random, seeded } from '../../support/random.ts';
 import { randomPose, randomRig } from '../../support/rigs.ts';
 
@@ -68,3 +69,29 @@ test('a reflected pose on a reflected rig gives the reflected result, except at 
   }
   expect(exceptions.length).toBeLessThan(cases / 100);
 });
+
+test('so does its mesh, linearly and with dual quaternions', () => {
+  for (let seed = 0; seed < 300; seed++) {
+    const random = seeded(seed);
+    const rig = randomRig(random, { roundTurns: false, mesh: true, kinds: ['follow'] });
+    const pose = randomPose(random, rig);
+    const [plain, mirrored] = [skinned(rig, pose), skinned(reflect(rig), reflectPose(pose))];
+    expectClose(
+      mirrored,
+      plain.map((value, i) => (i % 3 === 0 ? -value : value)),
+      1e-9 * Math.max(1, ...plain.map(Math.abs)),
+      `seed ${seed}`,
+    );
+  }
+});
+
+function skinned(rig: Rig, pose: Pose): Float64Array {
+  const world = rig.bones.flatMap(({ name }) => {
+    const { matrix } = solved(rig, pose).bones[name]!;
+    return matrix.filter((_, i) => i % 4 < 3);
+  });
+  const binding = bindMesh(rig)!;
+  const out = new Float64Array(binding.positions.length);
+  skinMesh(binding, Float64Array.from(world), out);
+  return out;
+}
