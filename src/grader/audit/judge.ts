@@ -5,6 +5,7 @@ import type { Kind } from '../requirements/kind.ts';
 import { kindOf, type Requirement } from '../requirements/table.ts';
 import { sixDigits } from '../round.ts';
 import type { Subject } from '../subject.ts';
+import { anyValue } from './anyValue.ts';
 import { worstBySimplex } from './simplex.ts';
 
 /**
@@ -47,14 +48,6 @@ export function breaks(requirement: Requirement, subject: Subject, samples: numb
       yield values;
     }
   }
-}
-
-/** A third of the time an end, which is where animators leave things. */
-function anyValue({ min, max }: { min: number; max: number }, random: () => number): number {
-  const at = random();
-  if (at < 1 / 6) return min;
-  if (at < 1 / 3) return max;
-  return min + (max - min) * random();
 }
 
 function exceeds(value: number, limit: number): boolean {

@@ -4,6 +4,7 @@ import type { Exercise } from '../exercise/definition.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
 import { randomOf } from '../random.ts';
 import { type Subject, worldAt } from '../subject.ts';
+import { anyValue } from './anyValue.ts';
 
 const POSES = 60;
 /** Below these nobody sees a difference: common practice, no source. */
@@ -23,9 +24,7 @@ export function seenOf(subject: Subject): Seen {
   const offsets = spokenBones(exercise).map((name) => offsetOf(subject, name));
   const random = randomOf(11);
   const worlds = Array.from({ length: POSES }, (_, n) => {
-    const values = Float64Array.from(subject.inputs, ({ min, max, rest }) =>
-      n === 0 ? rest : min + (max - min) * random(),
-    );
+    const values = Float64Array.from(subject.inputs, (input) => (n === 0 ? input.rest : anyValue(input, random)));
     const world = worldAt(subject, values);
     return Float64Array.from(
       offsets.flatMap((at) => Array.from({ length: 12 }, (_, i) => (at < 0 ? 0 : world[at + i]!))),
