@@ -1,4 +1,9 @@
 import './workbench.css';
+import './words/words.css';
+import './plate/plate.css';
+import './mechanism/mechanism.css';
+import './tryout/tryout.css';
+import './proof/proof.css';
 import { useEffect, useRef, useState } from 'react';
 import type { Exercise } from '../grader/exercise/definition.ts';
 import { openExercise } from '../grader/exercise/open.ts';

@@ -52,24 +52,28 @@ export async function save(database: Database, change: Change, over = false): Pr
     await transaction.done;
     return { revision: stands };
   }
-  const writes: Promise<unknown>[] = [transaction.objectStore('works').put(work)];
-  if (draft) writes.push(transaction.objectStore('drafts').put(draft, work.key));
-  writes.push(transaction.objectStore('steps').delete(stepsOf(work.key, from)));
-  for (let i = from; i < steps.length; i++) {
-    writes.push(transaction.objectStore('steps').put(steps[i]!, [work.key, i]));
+  try {
+    const writes: Promise<unknown>[] = [transaction.objectStore('works').put(work)];
+    if (draft) writes.push(transaction.objectStore('drafts').put(draft, work.key));
+    writes.push(transaction.objectStore('steps').delete(stepsOf(work.key, from)));
+    for (let i = from; i < steps.length; i++) {
+      writes.push(transaction.objectStore('steps').put(steps[i]!, [work.key, i]));
+    }
+    await Promise.all([...writes, transaction.done]);
+  } catch (error) {
+    abandon(transaction);
+    throw error;
   }
-  await Promise.all([...writes, transaction.done]);
   return 'saved';
 }
 
-export async function forget(database: Database, key: string): Promise<void> {
-  const transaction = database.transaction(['works', 'drafts', 'steps'], 'readwrite');
-  await Promise.all([
-    transaction.objectStore('works').delete(key),
-    transaction.objectStore('drafts').delete(key),
-    transaction.objectStore('steps').delete(stepsOf(key, 0)),
-    transaction.done,
-  ]);
+/** All or nothing: what was written before the failure must not stand. One that has failed by itself is over. */
+function abandon(transaction: { abort: () => void }): void {
+  try {
+    transaction.abort();
+  } catch {
+    return;
+  }
 }
 
 function stepsOf(key: string, from: number): IDBKeyRange {

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { Bone } from '../../solver/document/rig.ts';
 import { goesWith, removeBone } from '../edit/removeBone.ts';
 import { reorderBone } from '../edit/reorderBone.ts';
@@ -23,6 +24,7 @@ interface Props {
 export function BoneRow({ scope, bone, serves }: Props) {
   const { session, dispatch, edit, goTo, idOf } = useBench();
   const { name } = bone;
+  const [open, setOpen] = useState(false);
   const slot = `bone ${name}`;
   const made = !scope.keeps(name);
   const addOwnSwitch = () => {
@@ -71,18 +73,18 @@ export function BoneRow({ scope, bone, serves }: Props) {
             Add a switch<span className="unseen"> to {name}</span>
           </button>
         )}
-      </p>
-      <details>
-        <summary>
+        <button type="button" aria-expanded={open} aria-controls={idOf(`rest ${name}`)} onClick={() => setOpen(!open)}>
           Rest and locks<span className="unseen"> of {name}</span>
-        </summary>
+        </button>
+      </p>
+      <div id={idOf(`rest ${name}`)} className="wb-rest" hidden={!open}>
         <p className="wb-sentence">
           <SentenceView slot={`rest ${name}`} sentence={restSentence(scope, bone)} />
         </p>
         <p className="wb-sentence">
           <SentenceView slot={`locks ${name}`} sentence={lockSentence(scope, bone)} />
         </p>
-      </details>
+      </div>
     </li>
   );
 }

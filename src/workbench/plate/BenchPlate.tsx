@@ -11,6 +11,7 @@ import { Choice } from '../words/Choice.tsx';
 import { CycleNote } from './CycleNote.tsx';
 import { type Grip, poseGrip, restEdit, restGrip, withGrip } from './grip.ts';
 import { type HandleMode, Handles } from './handles/Handles.tsx';
+import { handlePlaces } from './handles/places.ts';
 import { Plate } from './Plate.tsx';
 import { PoseChange } from './PoseChange.tsx';
 import { PoseTable } from './PoseTable.tsx';
@@ -40,6 +41,7 @@ export function BenchPlate({ solved }: { solved: Solved | null }) {
         label={`${exercise.title}: the rig ${Object.keys(session.pose.bones ?? {}).length > 0 ? 'as it is posed' : 'at rest'}`}
         chosen={session.chosen ?? actual}
         choose={choose}
+        fitTo={shown}
         {...(expected
           ? {
               over: (pixel: number, size: number) =>
@@ -53,7 +55,12 @@ export function BenchPlate({ solved }: { solved: Solved | null }) {
             }
           : {})}
         {...(grip
-          ? { handles: (view) => <Handles grip={grip} mode={mode} view={view} reach={reach} put={put} /> }
+          ? {
+              handles: {
+                draw: (view) => <Handles grip={grip} mode={mode} view={view} reach={reach} put={put} />,
+                places: (view) => handlePlaces(grip, view),
+              },
+            }
           : {})}
       />
       <p className="wb-chosen">

@@ -1,16 +1,18 @@
-import { type PointerEvent, type ReactNode, useMemo, useRef, useState } from 'react';
+import { type PointerEvent, type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
+import type { Vec3 } from '../../solver/document/rig.ts';
 import type { Solved } from '../pose/solved.ts';
 import { numberText } from '../sentence/piece.ts';
 import { axesDrawing, tickStep } from './axes.ts';
 import { frameAt, pointOf } from './boneFigure.ts';
 import type { Drawing } from './drawing.ts';
-import { extentOf, sizeOf } from './extent.ts';
+import { endsOf, extentOf, sizeOf } from './extent.ts';
 import { PlateGround } from './PlateGround.tsx';
 import { PlateLabels } from './PlateLabels.tsx';
+import type { Pixel } from './placeLabels.ts';
 import { joined, rigDrawing } from './rigDrawing.ts';
 import { useSize } from './useSize.ts';
 import { ViewChoice } from './ViewChoice.tsx';
-import { FIRST_LOOK, type Look, project, type View, viewOf } from './view.ts';
+import { type Extent, FIRST_LOOK, type Look, project, type View, viewOf } from './view.ts';
 
 interface Props {
   solved: Solved;
@@ -20,8 +22,10 @@ interface Props {
   choose?: (bone: string) => void;
   /** Drawn over the rig: what should be. */
   over?: (pixel: number, size: number) => Drawing;
-  /** Handles, drawn last. */
-  handles?: (view: View) => ReactNode;
+  /** Handles, drawn last, and where they stand. */
+  handles?: { draw: (view: View) => ReactNode; places: (view: View) => readonly Pixel[] };
+  /** Whenever this changes to something, the plate is fitted to the pose as well. */
+  fitTo?: string | null;
   look?: Look;
   /** Leaves the words for looking about out. */
   bare?: boolean;
@@ -37,16 +41,14 @@ export function Plate({
   choose,
   over,
   handles,
+  fitTo = null,
   look: firstLook = FIRST_LOOK,
   bare,
 }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const size = useSize(frame, FIRST_SIZE);
   const [look, setLook] = useState(firstLook);
-  // Fitted to the rig at rest, so that the plate does not move when the rig does.
-  const { mesh, bones } = solved.rig;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: only what the extent is made of
-  const extent = useMemo(() => extentOf(solved.rig), [mesh, bones]);
+  const { extent, refit } = useExtent(solved, fitTo);
   const view = viewOf(look, extent, size.width, size.height);
   const how = { pixel: 1 / view.scale, size: sizeOf(extent), chosen };
   const drawing = joined(axesDrawing(extent, view), rigDrawing(solved, how), over?.(how.pixel, how.size) ?? NOTHING);
@@ -74,18 +76,33 @@ export function Plate({
       >
         <PlateGround drawing={drawing} view={view} solved={solved} label={label} />
         <svg className="wb-over" viewBox={box} aria-hidden="true">
-          <PlateLabels labels={drawing.labels} view={view} />
+          <PlateLabels labels={drawing.labels} view={view} handles={handles?.places(view) ?? []} />
         </svg>
         {handles && (
           // biome-ignore lint/a11y/noSvgWithoutTitle: it holds the handles, each with its own name
           <svg className="wb-over wb-handles" viewBox={box}>
-            {handles(view)}
+            {handles.draw(view)}
           </svg>
         )}
       </div>
-      {!bare && <ViewChoice look={look} setLook={setLook} tick={`${numberText(tickStep(view))} m`} />}
+      {!bare && <ViewChoice look={look} setLook={setLook} refit={refit} tick={`${numberText(tickStep(view))} m`} />}
     </div>
   );
+}
+
+/** Fitted to the rig at rest, so that the plate does not move when the rig does; to a pose too where that is asked. */
+function useExtent(solved: Solved, fitTo: string | null): { extent: Extent; refit: () => void } {
+  const { mesh, bones } = solved.rig;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only what the extent is made of
+  const rest = useMemo(() => extentOf(solved.rig), [mesh, bones]);
+  const [also, setAlso] = useState<readonly Vec3[]>([]);
+  const latest = useRef(solved);
+  latest.current = solved;
+  useEffect(() => {
+    if (fitTo !== null) setAlso(endsOf(latest.current));
+  }, [fitTo]);
+  const extent = useMemo(() => ({ ...rest, points: [...rest.points, ...also] }), [rest, also]);
+  return { extent, refit: () => setAlso(endsOf(solved)) };
 }
 
 const NOTHING: Drawing = { figures: [], labels: [] };

@@ -1,16 +1,22 @@
 import { NumberWord } from '../words/NumberWord.tsx';
-import { FIRST_LOOK, type Look, VIEWS } from './view.ts';
+import { type Look, VIEWS } from './view.ts';
 
 interface Props {
   look: Look;
   setLook: (look: Look) => void;
+  /** Brings the pose as it is into the view. */
+  refit: () => void;
   /** How far the ticks stand apart. */
   tick: string;
 }
 
 /** From where the plate is seen, in words. */
-export function ViewChoice({ look, setLook, tick }: Props) {
+export function ViewChoice({ look, setLook, refit, tick }: Props) {
   const zoom = (by: number) => setLook({ ...look, zoom: Math.min(16, Math.max(0.25, look.zoom * by)) });
+  function fitAll() {
+    setLook({ ...look, zoom: 1 });
+    refit();
+  }
   return (
     <div className="wb-views">
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be set as a line of text */}
@@ -31,7 +37,7 @@ export function ViewChoice({ look, setLook, tick }: Props) {
         <button type="button" onClick={() => zoom(0.8)}>
           Farther
         </button>
-        <button type="button" onClick={() => setLook({ ...FIRST_LOOK, view: look.view })}>
+        <button type="button" onClick={fitAll}>
           Fit
         </button>
       </p>

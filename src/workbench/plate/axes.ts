@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../solver/document/rig.ts';
 import type { Drawing, Figure, Label, Stroke } from './drawing.ts';
+import { sizeOf } from './extent.ts';
 import { dot, plus, scaled } from './vector.ts';
 import type { Extent, View } from './view.ts';
 
@@ -14,10 +15,10 @@ export function axesDrawing(extent: Extent, view: View): Drawing {
   const step = tickStep(view);
   const figures: Figure[] = [];
   const labels: Label[] = [];
-  for (const [i, { letter, along }] of AXES.entries()) {
+  for (const { letter, along } of AXES) {
     if (Math.abs(dot(along, view.toward)) > 0.97) continue;
-    const from = Math.min(0, extent.centre[i]! - extent.half[i]!);
-    const to = Math.max(0, extent.centre[i]! + extent.half[i]!);
+    const to = 0.55 * sizeOf(extent);
+    const from = -0.12 * to;
     figures.push({
       bone: null,
       leaves: [],

@@ -1,33 +1,44 @@
 import type { Rig, Vec3 } from '../../solver/document/rig.ts';
 import { tipOf } from '../edit/setRest.ts';
+import type { Solved } from '../pose/solved.ts';
+import { frameAt, pointOf } from './boneFigure.ts';
 import type { Extent } from './view.ts';
 
-/** What a plate must show: the rig at rest with its mesh, and some room to move in. */
+const NOTHING: readonly Vec3[] = [
+  [-1, -1, -1],
+  [1, 1, 1],
+];
+
+/** What a plate must show: the rig at rest, with its mesh. */
 export function extentOf(rig: Rig): Extent {
-  const low: [number, number, number] = [Infinity, Infinity, Infinity];
-  const high: [number, number, number] = [-Infinity, -Infinity, -Infinity];
-  const take = (point: Vec3) => {
-    for (const i of [0, 1, 2] as const) {
-      low[i] = Math.min(low[i], point[i]);
-      high[i] = Math.max(high[i], point[i]);
-    }
-  };
-  for (const { rest } of rig.bones) {
-    take(rest.base);
-    take(tipOf(rest));
-  }
-  const positions = rig.mesh?.positions ?? [];
-  for (let i = 0; i + 2 < positions.length; i += 3) take([positions[i]!, positions[i + 1]!, positions[i + 2]!]);
-  const widest = Math.max(...high.map((value, i) => value - low[i]!));
-  if (!Number.isFinite(widest)) return { centre: [0, 0, 0], half: [1, 1, 1] };
-  const room = Math.max(0.05, widest * 0.12);
+  const ends = rig.bones.flatMap(({ rest }) => [rest.base, tipOf(rest)]);
+  const points = ends.length > 0 ? [...ends, ...vertices(rig.mesh?.positions ?? [])] : NOTHING;
+  const low = [0, 1, 2].map((i) => points.reduce((least, point) => Math.min(least, point[i]!), Infinity));
+  const high = [0, 1, 2].map((i) => points.reduce((most, point) => Math.max(most, point[i]!), -Infinity));
   return {
     centre: low.map((value, i) => (value + high[i]!) / 2) as unknown as Vec3,
-    half: low.map((value, i) => (high[i]! - value) / 2 + room) as unknown as Vec3,
+    half: low.map((value, i) => Math.max(0.02, (high[i]! - value) / 2)) as unknown as Vec3,
+    points,
   };
+}
+
+/** Where the bones of a posed rig begin and end. */
+export function endsOf({ rig, world }: Solved): Vec3[] {
+  return rig.bones.flatMap((bone, i) => {
+    const frame = frameAt(world, i);
+    return [frame.base, pointOf(frame, 0, 0, bone.rest.length)];
+  });
 }
 
 /** The longest half-width: a length to measure strokes and steps by. */
 export function sizeOf(extent: Extent): number {
   return Math.max(...extent.half);
+}
+
+function vertices(positions: readonly number[]): Vec3[] {
+  return Array.from({ length: Math.floor(positions.length / 3) }, (_, i) => [
+    positions[3 * i]!,
+    positions[3 * i + 1]!,
+    positions[3 * i + 2]!,
+  ]);
 }

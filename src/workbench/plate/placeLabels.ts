@@ -14,12 +14,24 @@ interface Box {
   readonly bottom: number;
 }
 
+export type Pixel = readonly [x: number, y: number];
+
 const HEIGHT = 15;
 const GAP = 9;
+/** Half the width that a handle takes. */
+const ROOM = 13;
 
-/** Puts labels beside their points so that none overlap; those of lower rank that find no room are left out. */
-export function placeLabels(labels: readonly Label[], view: View, widthOf: (text: string) => number): PlacedLabel[] {
-  const taken: Box[] = [];
+/**
+ * Puts labels beside their points so that none overlap; those of lower rank that find no room are left out.
+ * @param handles centres of what stands on the plate above the labels
+ */
+export function placeLabels(
+  labels: readonly Label[],
+  view: View,
+  widthOf: (text: string) => number,
+  handles: readonly Pixel[] = [],
+): PlacedLabel[] {
+  const taken: Box[] = handles.map(([x, y]) => ({ left: x - ROOM, top: y - ROOM, right: x + ROOM, bottom: y + ROOM }));
   const placed: PlacedLabel[] = [];
   for (const label of labels.toSorted((a, b) => b.rank - a.rank)) {
     const [x, y] = project(view, label.at);

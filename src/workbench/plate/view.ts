@@ -32,19 +32,27 @@ export interface View {
   readonly height: number;
 }
 
-/** Middle and half-widths of what a plate shows, rig space, metres. */
+/** What a plate shows, rig space, metres: middle and half-widths of a box around it, and the points themselves. */
 export interface Extent {
   readonly centre: Vec3;
   readonly half: Vec3;
+  readonly points: readonly Vec3[];
 }
 
+/** The view that shows all of an extent, with room around it to move in. */
 export function viewOf(look: Look, extent: Extent, width: number, height: number): View {
   const { right, up, toward } = axesOf(look);
-  const wide = reach(extent.half, right);
-  const high = reach(extent.half, up);
-  const margin = 34;
-  const fit = Math.min((width - 2 * margin) / (2 * wide), (height - 2 * margin) / (2 * high));
-  return { right, up, toward, centre: extent.centre, scale: Math.max(1e-6, fit) * look.zoom, width, height };
+  const across = span(extent.points, right);
+  const upward = span(extent.points, up);
+  const room = 0.22 * Math.max(across.half, upward.half, 1e-3);
+  const margin = 30;
+  const fit = Math.min(
+    (width - 2 * margin) / (2 * (across.half + room)),
+    (height - 2 * margin) / (2 * (upward.half + room)),
+  );
+  const near = dot(extent.centre, toward);
+  const centre = plus(scaled(toward, near), plus(scaled(right, across.middle), scaled(up, upward.middle)));
+  return { right, up, toward, centre, scale: fit * look.zoom, width, height };
 }
 
 /** Pixels from the top left, and metres toward the reader. */
@@ -74,6 +82,13 @@ function axesOf(look: Look): { right: Vec3; up: Vec3; toward: Vec3 } {
   return { right, up: cross(toward, right), toward };
 }
 
-function reach(half: Vec3, along: Vec3): number {
-  return Math.abs(half[0] * along[0]) + Math.abs(half[1] * along[1]) + Math.abs(half[2] * along[2]);
+function span(points: readonly Vec3[], along: Vec3): { middle: number; half: number } {
+  let least = Infinity;
+  let most = -Infinity;
+  for (const point of points) {
+    const at = dot(point, along);
+    least = Math.min(least, at);
+    most = Math.max(most, at);
+  }
+  return { middle: (least + most) / 2, half: (most - least) / 2 };
 }

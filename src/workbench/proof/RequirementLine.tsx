@@ -70,12 +70,18 @@ function Missed({ result, message }: { result: RequirementResult; message: strin
   );
 }
 
+/** Units of what is only counted: that none was found is said by "met". */
+const COUNTED: ReadonlySet<string> = new Set(['bones', 'fields', 'cycles']);
+
 function Measured({ result }: { result: RequirementResult }) {
-  if (result.measured === null) return null;
+  if (result.measured === null || (result.status === 'met' && COUNTED.has(result.unit))) return null;
   return (
     <p className="wb-measured">
-      measured {amountText(result.measured, result.unit)}, allowed {amountText(result.allowed, result.unit)}
-      {result.gate ? '; it held at the start, so it must go on holding' : ''}
+      Measured {amountText(result.measured, result.unit)}, allowed {amountText(result.allowed, result.unit)}
+      {result.gate && result.status === 'missed'
+        ? '. It held at the start, and nothing counts until it holds again'
+        : ''}
+      .
     </p>
   );
 }

@@ -97,8 +97,10 @@ export function reduce(session: Session, action: Action): Session {
 function edited(session: Session, edit: Edit, slot: string, when: number): Session {
   const made = tried(session.history.document, edit);
   if (!made.ok) return { ...session, refused: { slot, refusal: made.refusal } };
-  const history = changed(session.history, made.value, { ...edit, when });
-  return { ...session, history, refused: null, said: edit.merge ? '' : `Done: ${edit.says}.` };
+  const { says, merge } = edit;
+  const step = merge === undefined ? { says, when } : { says, merge, when };
+  const history = changed(session.history, made.value, step);
+  return { ...session, history, refused: null, said: merge ? '' : `Done: ${says}.` };
 }
 
 function stepped(session: Session, history: History<Draft>, verb: string, says: string | undefined): Session {

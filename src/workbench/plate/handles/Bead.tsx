@@ -1,6 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import { numberText } from '../../sentence/piece.ts';
 import { keySteps } from './keySteps.ts';
+import { beadFrom } from './places.ts';
 import { useDrag } from './useDrag.ts';
 
 interface Props {
@@ -18,8 +19,6 @@ interface Props {
   put: (value: number) => void;
 }
 
-const REACH = 62;
-
 /** A rail with a lettered bead: the bead slides along the rail, by pointer or by arrow keys. */
 export function Bead({ label, letter, value, unit, step, least, most, origin, run, put }: Props) {
   const length = Math.hypot(run[0], run[1]);
@@ -31,8 +30,9 @@ export function Bead({ label, letter, value, unit, step, least, most, origin, ru
       set(held + (dx * along[0]! + dy * along[1]!) / length);
     },
   );
-  if (!along) return null;
-  const [dx, dy] = [along[0]! * REACH, along[1]! * REACH];
+  const from = beadFrom(run);
+  if (!from) return null;
+  const [dx, dy] = from;
 
   function set(next: number) {
     const whole = Number((Math.round(next / step) * step).toPrecision(9));

@@ -1,11 +1,12 @@
 import type { Vec3 } from '../../../solver/document/rig.ts';
 import type { Grip } from '../grip.ts';
 import { applied, coordinatesIn } from '../restFrame.ts';
-import { dot, plus } from '../vector.ts';
+import { plus } from '../vector.ts';
 import { project, unproject, type View } from '../view.ts';
 import { Bead } from './Bead.tsx';
 import { Disc } from './Disc.tsx';
 import { Protractor } from './Protractor.tsx';
+import { runOf } from './places.ts';
 
 export type HandleMode = 'move' | 'turn x' | 'turn y' | 'turn z';
 
@@ -54,7 +55,7 @@ export function Handles({ grip, mode, view, reach, put }: Props) {
               least={-reach}
               most={reach}
               origin={origin}
-              run={[dot(axes[i], view.right) * view.scale, -dot(axes[i], view.up) * view.scale]}
+              run={runOf(axes[i], view)}
               put={(value) => put('move', values.with(i, value) as unknown as Vec3)}
             />
           ),

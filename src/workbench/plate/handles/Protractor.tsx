@@ -4,6 +4,7 @@ import { numberText } from '../../sentence/piece.ts';
 import { cross, dot, plus, scaled, unit } from '../vector.ts';
 import type { View } from '../view.ts';
 import { keySteps } from './keySteps.ts';
+import { REACH } from './places.ts';
 import { useDrag } from './useDrag.ts';
 
 interface Props {
@@ -18,8 +19,6 @@ interface Props {
   put: (value: number) => void;
 }
 
-const RADIUS = 62;
-
 /** One protractor about a chosen axis: a ring of degrees with a bead, and a read-out. */
 export function Protractor({ bone, letter, value, axis, origin, view, put }: Props) {
   const [across, upright] = spokes(axis, view);
@@ -28,7 +27,7 @@ export function Protractor({ bone, letter, value, axis, origin, view, put }: Pro
     const spoke = plus(scaled(across, Math.cos(angle) * radius), scaled(upright, Math.sin(angle) * radius));
     return [origin[0] + dot(spoke, view.right), origin[1] - dot(spoke, view.up)] as const;
   };
-  const bead = at(value, RADIUS);
+  const bead = at(value, REACH);
   const drag = useDrag(
     () => ({ value, bead, tangent: tangentOf(at, value) }),
     (held, dx, dy) => put(dragged(held, dx, dy)),
@@ -45,7 +44,7 @@ export function Protractor({ bone, letter, value, axis, origin, view, put }: Pro
       return nearest(Math.round(angle), held.value);
     }
     // Seen nearly edge-on the ring is a line: the pointer's way along it counts.
-    const along = (dx * held.tangent[0] + dy * held.tangent[1]) / RADIUS;
+    const along = (dx * held.tangent[0] + dy * held.tangent[1]) / REACH;
     return Math.round(held.value + (along * 180) / Math.PI);
   }
 
@@ -66,8 +65,8 @@ export function Protractor({ bone, letter, value, axis, origin, view, put }: Pro
     else put(Math.min(180, Math.max(-180, Math.round(value + steps))));
   }
 
-  const ring = Array.from({ length: 73 }, (_, i) => at(i * 5, RADIUS));
-  const ticks = Array.from({ length: 24 }, (_, i) => [at(i * 15, RADIUS), at(i * 15, RADIUS - (i % 6 === 0 ? 9 : 5))]);
+  const ring = Array.from({ length: 73 }, (_, i) => at(i * 5, REACH));
+  const ticks = Array.from({ length: 24 }, (_, i) => [at(i * 15, REACH), at(i * 15, REACH - (i % 6 === 0 ? 9 : 5))]);
   return (
     <g
       className="wb-protractor"
@@ -82,13 +81,13 @@ export function Protractor({ bone, letter, value, axis, origin, view, put }: Pro
       {...drag}
     >
       <path className="dial" d={`${pathThrough(ring)}${ticks.map(pathThrough).join('')}`} />
-      <path className="rail" d={pathThrough([at(0, RADIUS), origin, bead])} />
+      <path className="rail" d={pathThrough([at(0, REACH), origin, bead])} />
       <circle className="ring" cx={bead[0]} cy={bead[1]} r="15" />
       <circle className="face" cx={bead[0]} cy={bead[1]} r="11" />
       <text x={bead[0]} y={bead[1] + 4.5} textAnchor="middle">
         {letter}
       </text>
-      <text className="read-out" x={origin[0]} y={origin[1] + RADIUS + 24} textAnchor="middle">
+      <text className="read-out" x={origin[0]} y={origin[1] + REACH + 24} textAnchor="middle">
         {numberText(value)}°
       </text>
     </g>
@@ -103,7 +102,7 @@ function spokes(axis: Vec3, view: View): [Vec3, Vec3] {
 }
 
 function tangentOf(at: (degrees: number, radius: number) => readonly [number, number], value: number) {
-  const [before, after] = [at(value - 1, RADIUS), at(value + 1, RADIUS)];
+  const [before, after] = [at(value - 1, REACH), at(value + 1, REACH)];
   const [x, y] = [after[0] - before[0], after[1] - before[1]];
   const length = Math.hypot(x, y) || 1;
   return [x / length, y / length] as const;
