@@ -1,10 +1,10 @@
 import { readRig } from '../document/readRig.ts';
 import type { Reading, Refusal } from '../document/refusal.ts';
+import { type Rename, splitSwitch } from '../document/renaming.ts';
 import type { Bone, Driver, Rig } from '../document/rig.ts';
 import { reflectBone } from './reflectBone.ts';
 import { reflectDriver } from './reflectDriver.ts';
 import { LAST_WORD, onSide, otherSide, type Side, type SideWords, sideOf, swapSide } from './sides.ts';
-import type { Rename } from './values.ts';
 
 /** What becomes of one item: how it stands afterwards, and its copy. */
 interface Copied<T> {
@@ -33,11 +33,11 @@ function withCopies<T extends { name: string }>(
 
 /** The bone that a driver writes to: a channel or link of it, or a switch that it owns. */
 function writtenBone({ output }: Driver): string {
-  return 'switch' in output ? output.switch.slice(0, output.switch.indexOf('.')) : output.bone;
+  return 'switch' in output ? splitSwitch(output.switch)[0] : output.bone;
 }
 
 /** A driver without a side word becomes two, one for each side. */
-function copyDriver(driver: Driver, from: Side, sides: SideWords, rename: Rename): Copied<Driver> {
+function driverPair(driver: Driver, from: Side, sides: SideWords, rename: Rename): Copied<Driver> {
   const copy = reflectDriver(driver, rename);
   if (sideOf(driver.name, sides) !== null) return { original: driver, copy: { ...copy, name: rename(driver.name) } };
   return {
@@ -68,7 +68,7 @@ export function copyAcross(rig: Rig, from: Side, sides: SideWords = LAST_WORD): 
   );
   const drivers = withCopies<Driver>(
     rig.drivers ?? [],
-    (driver) => (sideWritten(driver) === from ? copyDriver(driver, from, sides, rename) : null),
+    (driver) => (sideWritten(driver) === from ? driverPair(driver, from, sides, rename) : null),
     (driver) => sideWritten(driver) === to,
   );
   const read = readRig({ ...rig, bones, ...(rig.drivers && { drivers }) });

@@ -1,6 +1,7 @@
+import type { Rename } from '../document/renaming.ts';
 import type { Bone, Rest } from '../document/rig.ts';
 import { reflectLink } from './reflectLink.ts';
-import { type Rename, reflectTurn, reflectVector } from './values.ts';
+import { reflectTurn, reflectVector } from './values.ts';
 
 const reflectRest = (rest: Rest): Rest => ({ ...rest, base: reflectVector(rest.base), turn: reflectTurn(rest.turn) });
 

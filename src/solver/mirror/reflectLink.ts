@@ -1,42 +1,21 @@
-import type {
-  AimLink,
-  FollowLink,
-  LimitLink,
-  Link,
-  LinkKind,
-  ReachLink,
-  ShareLink,
-  SpanLink,
-  UpToward,
-} from '../document/rig.ts';
-import { type Rename, reflectAxis, reflectBounds, reflectPoint, reflectVector } from './values.ts';
+import { type Rename, renameInLink } from '../document/renaming.ts';
+import type { AimLink, LimitLink, Link, LinkKind, UpToward } from '../document/rig.ts';
+import { reflectAxis, reflectBounds, reflectVector } from './values.ts';
 
-function reflectToward(toward: UpToward, rename: Rename): UpToward {
+function reflectToward(toward: UpToward): UpToward {
   if ('direction' in toward) return { direction: reflectVector(toward.direction) };
-  if ('axis' in toward) return { ...toward, bone: rename(toward.bone), axis: reflectAxis(toward.axis) };
-  return reflectPoint(toward, rename);
+  return 'axis' in toward ? { ...toward, axis: reflectAxis(toward.axis) } : toward;
 }
 
-const reflectUp = ({ axis, toward }: NonNullable<AimLink['up']>, rename: Rename) => ({
+const reflectUp = ({ axis, toward }: NonNullable<AimLink['up']>): NonNullable<AimLink['up']> => ({
   axis: reflectAxis(axis),
-  toward: reflectToward(toward, rename),
+  toward: reflectToward(toward),
 });
 
-const reflectAim = (link: AimLink, rename: Rename): AimLink => ({
+const reflectAim = (link: AimLink): AimLink => ({
   ...link,
-  target: reflectPoint(link.target, rename),
   ...(link.axis !== undefined && { axis: reflectAxis(link.axis) }),
-  ...(link.up && { up: reflectUp(link.up, rename) }),
-});
-
-const reflectSource = <L extends FollowLink | ShareLink>(link: L, rename: Rename): L => ({
-  ...link,
-  source: rename(link.source),
-});
-
-const reflectSpan = (link: SpanLink, rename: Rename): SpanLink => ({
-  ...link,
-  target: reflectPoint(link.target, rename),
+  ...(link.up && { up: reflectUp(link.up) }),
 });
 
 function reflectMove({ min, max }: NonNullable<LimitLink['move']>): NonNullable<LimitLink['move']> {
@@ -51,23 +30,20 @@ const reflectLimit = (link: LimitLink): LimitLink => ({
   ...(link.twist && { twist: reflectBounds(link.twist) }),
 });
 
-const reflectReach = (link: ReachLink, rename: Rename): ReachLink => ({
-  ...link,
-  target: reflectPoint(link.target, rename),
-  ...(link.pole && { pole: reflectPoint(link.pole, rename) }),
-});
+/** For a kind that has no side to it but the bones it names. */
+const same = <L extends Link>(link: L): L => link;
 
-const KINDS: { readonly [K in LinkKind]: (link: Extract<Link, { kind: K }>, rename: Rename) => Link } = {
-  follow: reflectSource,
+const KINDS: { readonly [K in LinkKind]: (link: Extract<Link, { kind: K }>) => Link } = {
+  follow: same,
   aim: reflectAim,
-  span: reflectSpan,
-  share: reflectSource,
+  span: same,
+  share: same,
   limit: reflectLimit,
-  reach: reflectReach,
+  reach: same,
 };
 
 /** A link across x = 0, with the bones it names renamed. Its own name, its weight and a share's fraction stay. */
 export function reflectLink(link: Link, rename: Rename): Link {
-  const reflectKind = KINDS[link.kind] as (link: Link, rename: Rename) => Link;
-  return reflectKind(link, rename);
+  const reflectKind = KINDS[link.kind] as (link: Link) => Link;
+  return renameInLink(reflectKind(link), rename);
 }

@@ -1,6 +1,7 @@
+import { splitSwitch } from '../document/renaming.ts';
 import type { BonePose, Pose } from '../document/rig.ts';
 import { LAST_WORD, type SideWords, swapSide } from './sides.ts';
-import { reflectAngles, reflectTurn, reflectVector, renameOwner } from './values.ts';
+import { reflectAngles, reflectTurn, reflectVector } from './values.ts';
 
 function reflectPosedTurn(turn: NonNullable<BonePose['turn']>): NonNullable<BonePose['turn']> {
   return 'angles' in turn ? { angles: reflectAngles(turn.angles) } : reflectTurn(turn);
@@ -22,16 +23,16 @@ function mapRecord<T>(record: Readonly<Record<string, T>>, key: (key: string) =>
 /** A pose across x = 0: on the reflected rig it gives the reflected result. Twice is the identity. */
 export function reflectPose(pose: Pose, sides: SideWords = LAST_WORD): Pose {
   const rename = (name: string) => swapSide(name, sides);
+  const renameSwitch = (reference: string) => {
+    const [bone, name] = splitSwitch(reference);
+    return `${rename(bone)}.${name}`;
+  };
   const { bones, switches } = pose;
   return {
     ...pose,
     ...(bones && { bones: mapRecord(bones, rename, reflectBonePose) }),
     ...(switches && {
-      switches: mapRecord(
-        switches,
-        (name) => renameOwner(name, rename),
-        (value) => value,
-      ),
+      switches: mapRecord(switches, renameSwitch, (value) => value),
     }),
   };
 }

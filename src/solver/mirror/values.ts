@@ -2,7 +2,7 @@
  * Vectors, turns and axes across the plane x = 0. A mirrored frame has its +y and +z reflected and its +x opposite to
  * the reflection, S·M·S with S = diag(−1, 1, 1): a rotation by (x, y, z, w) becomes one by (x, −y, −z, w).
  */
-import type { Axis, AxisName, Point, Quat, Vec3 } from '../document/rig.ts';
+import type { Axis, AxisName, Quat, Vec3 } from '../document/rig.ts';
 
 /** −x, with 0 for 0: what lies on the plane stays as it is, to the bit. */
 export const negate = (x: number): number => 0 - x;
@@ -29,14 +29,3 @@ export const reflectAxis = (axis: Axis): Axis => (typeof axis === 'string' ? REF
 export type Bounds = readonly [number, number];
 
 export const reflectBounds = ([min, max]: Bounds): Bounds => [negate(max), negate(min)];
-
-/** The bone's name on the other side. */
-export type Rename = (bone: string) => string;
-
-export const reflectPoint = (point: Point, rename: Rename): Point => ({ ...point, bone: rename(point.bone) });
-
-/** "bone.switch" with the bone's name on the other side; a switch keeps its own name. */
-export function renameOwner(switchName: string, rename: Rename): string {
-  const dot = switchName.indexOf('.');
-  return rename(switchName.slice(0, dot)) + switchName.slice(dot);
-}

@@ -57,7 +57,7 @@ const document = {
           twist: [-50, 60],
           cone: 70,
         },
-        { name: 'stretch', kind: 'span', target: { bone: 'kite_left' }, sides: 'volume' },
+        { name: 'gauge', kind: 'span', target: { bone: 'kite_left' }, sides: 'volume' },
       ],
     },
     {

@@ -120,7 +120,7 @@ describe('links', () => {
   });
 
   test('span and reach name the other side', () => {
-    expect(link('stretch')).toEqual({ ...source('stretch'), target: { bone: 'kite_right' } });
+    expect(link('gauge')).toEqual({ ...source('gauge'), target: { bone: 'kite_right' } });
     expect(mirrored.bones[2]!.links![0]).toMatchObject({
       target: { bone: 'kite_right' },
       pole: { bone: 'mast', at: 1 },
