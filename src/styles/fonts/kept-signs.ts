@@ -6,6 +6,7 @@ export const keptSigns: readonly (readonly [first: number, last: number, what: s
   [0xf7, 0xf7, 'divided by'],
   [0x302, 0x307, 'hat, bar, dot over a letter'],
   [0x393, 0x3c9, 'Greek'],
+  [0x2002, 0x200b, 'spaces'],
   [0x2010, 0x2014, 'dashes'],
   [0x2026, 0x2026, 'dots'],
   [0x2032, 0x2034, 'primes'],
