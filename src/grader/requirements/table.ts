@@ -23,7 +23,6 @@ import { type ParentAsked, parentAsked } from './parentAsked.ts';
 import { type PivotAt, pivotAt } from './pivotAt.ts';
 import { type RestUnchanged, restUnchanged } from './restUnchanged.ts';
 import { type RoleAsked, role } from './role.ts';
-import { type RoleOfOthers, roleOfOthers } from './roleOfOthers.ts';
 import { type RollWithin, rollWithin } from './rollWithin.ts';
 import { type ScalesWhole, scalesWhole } from './scalesWhole.ts';
 import { type SkinAsGiven, skinAsGiven } from './skinAsGiven.ts';
@@ -54,7 +53,6 @@ export type Requirement =
   | PairComplete
   | ParentAsked
   | PivotAt
-  | RoleOfOthers
   | RollWithin
   | ScalesWhole
   | SkinAsGiven
@@ -86,7 +84,6 @@ const KINDS = [
   pairComplete,
   parentAsked,
   pivotAt,
-  roleOfOthers,
   rollWithin,
   scalesWhole,
   skinAsGiven,
