@@ -12,7 +12,8 @@ export function namedCycle(graph: Graph, index: RigIndex, isOrdered: (node: numb
   const links = some.filter((node) => node >= graph.link(0) && node < graph.bone(0));
   const start = Math.min(...(links.length > 0 ? links : some));
   const names = shortestCycle(start, stuck).map((node) => nameOf(graph, index, node));
-  return names.filter((name, i) => name !== names[i - 1]);
+  const told = names.filter((name, i) => name !== names[i - 1]);
+  return told.length > 1 ? told : [...told, ...told];
 }
 
 /**

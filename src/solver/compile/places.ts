@@ -1,5 +1,5 @@
 import type { Bone, DrivenChannel, Point } from '../document/rig.ts';
-import { INHERITS } from '../geometry/restFrame.ts';
+import { INHERITS, REST_TURN } from '../geometry/restFrame.ts';
 import { IDENTITY, type Layout, layOut, worldAt } from '../machine/layout.ts';
 import { matrixOf, NOWHERE, type Rigid, relative, restOf } from './restTransforms.ts';
 import type { RigIndex } from './rigIndex.ts';
@@ -57,6 +57,12 @@ export class Places {
   /** Translation, quaternion and matrix of a bone's rest local. */
   restLocal(bone: number): number {
     return this.#restLocals[bone];
+  }
+
+  /** Whether a bone is turned at rest as its parent is. */
+  isAligned(bone: number): boolean {
+    const turn = this.restLocal(bone) + REST_TURN;
+    return this.memory.slice(turn, turn + 3).every((part) => part === 0);
   }
 
   /** What `writeRestFrame` reads. A root has the identity for its F, however it inherits. */

@@ -2,7 +2,7 @@ import type { Bone } from '../document/rig.ts';
 import { driverCode } from '../drivers/drivers.ts';
 import { kindOf } from '../links/table.ts';
 import { worldAt } from '../machine/layout.ts';
-import { DRIVER, linkOp, OWN_POSE, SPECIAL_POSE } from '../machine/ops.ts';
+import { ALIGNED_POSE, DRIVER, linkOp, OWN_POSE, SPECIAL_POSE } from '../machine/ops.ts';
 import { NONE } from '../machine/specialPose.ts';
 import { orderCode } from '../pose/turnByAngles.ts';
 import { POSE_STRIDE } from '../program.ts';
@@ -31,7 +31,8 @@ function poseStep(own: Bone, bone: number, places: Places, driven: Driven): Step
   const pose = POSE_STRIDE * bone;
   const isDriven = driven.bones.has(bone);
   if (places.inherits(bone) === 'all' && own.attach !== 'tip' && !isDriven) {
-    return { op: OWN_POSE, record: [worldAt(bone), places.parentWorld(bone), places.restLocal(bone), pose] };
+    const op = places.isAligned(bone) ? ALIGNED_POSE : OWN_POSE;
+    return { op, record: [worldAt(bone), places.parentWorld(bone), places.restLocal(bone), pose] };
   }
   const tip = own.attach === 'tip' ? places.constant(places.boneAt(places.index.parents[bone]).rest.length) : NONE;
   const channels = isDriven ? places.driven(bone) : NONE;

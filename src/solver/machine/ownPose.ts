@@ -2,6 +2,7 @@ import type { Run } from './machine.ts';
 
 /** A record: own world, parent's world, rest local, pose. */
 const INTS = 4;
+const INDEX = 0x3fffffff;
 
 /**
  * Own pose of bones that take all of their parent and of which no driver moves a channel:
@@ -14,10 +15,10 @@ export const ownPoses: Run = (machine, at, count) => {
   const { code, memory: m, pose, poseAt } = machine;
   const end = at + INTS * count;
   for (let i = at; i < end; i += INTS) {
-    const self = code[i];
-    const parent = code[i + 1];
-    const rest = code[i + 2];
-    const own = poseAt + code[i + 3];
+    const self = code[i] & INDEX;
+    const parent = code[i + 1] & INDEX;
+    const rest = code[i + 2] & INDEX;
+    const own = (poseAt + code[i + 3]) & INDEX;
 
     const rx = m[rest + 3];
     const ry = m[rest + 4];
