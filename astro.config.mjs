@@ -4,6 +4,7 @@ import react from '@astrojs/react';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { lateStyles } from './src/course/site/late-styles.ts';
 import { localServer } from './src/course/site/local-server.ts';
 import { plainMathml } from './src/course/site/plain-mathml.ts';
 import { portable } from './src/course/site/portable.ts';
@@ -18,7 +19,7 @@ export default defineConfig({
   compressHTML: true,
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  integrations: [mdx(), react(), portable(), localServer(), wholeLinks()],
+  integrations: [mdx(), react(), lateStyles(), portable(), localServer(), wholeLinks()],
   markdown: {
     // The highlighter writes style attributes, which the pages' policy forbids.
     syntaxHighlight: false,
