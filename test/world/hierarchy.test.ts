@@ -1,4 +1,6 @@
+import { Quaternion } from 'three';
 import { describe, expect, test } from 'vitest';
+import type { Quat, Vec3 } from '../../src/solver/index.ts';
 import { expectClose } from '../support/close.ts';
 import { about, bone, columns, stand } from './stage.ts';
 
@@ -27,6 +29,21 @@ describe('Khronos glTF', () => {
     }
   });
 
+  test('D3: the matrix of “node-camera” as base and turn (glTF 2.0, Transformations, matrix seen; turn by three and gl-matrix)', () => {
+    const turn = new Quaternion(-0.001305, 0.9816, 0.19062, -0.011114).normalize().toArray() as unknown as Quat;
+    const base: Vec3 = [-0.0115543, 0.194711, -0.478297];
+    const rows = columns(
+      [-0.99975, 0.00167596, -0.0223165, base[0]],
+      [-0.00679829, 0.927325, 0.374196, base[1]],
+      [0.0213218, 0.374254, -0.927081, base[2]],
+    );
+    const echo = bone('echo', { links: [{ name: 'ride', kind: 'follow', source: 'lamp' }] });
+    const there = stand([bone('lamp', { base, turn }), echo]);
+    expectClose(there.lamp.matrix, rows, 2e-6);
+    // Once more, after a link took it apart and put it together.
+    expectClose(there.echo.matrix, rows, 2e-6);
+  });
+
   test('D4: through T(0,1,0) and a size of 0.5, the point (2,0,0) is at (1,1,0) (glTF 2.0, Joint hierarchy, seen)', () => {
     const bones = [
       bone('boom', { base: [0, 1, 0] }),
@@ -50,8 +67,8 @@ describe('Khronos glTF', () => {
 
   test('D7: half-way from (14,3,−2) to (18,1,1) is (16,2,−0.5) (glTF tutorial 007, at 1.2 s of 0.8 to 1.6, seen)', () => {
     const half = { name: 'ride', kind: 'follow', source: 'kite', channels: ['move'], weight: 0.5 } as const;
-    const bones = [bone('kite', { base: [18, 1, 1] }), bone('tail', { base: [14, 3, -2], links: [half] })];
-    expectClose(stand(bones).tail.base, [16, 2, -0.5], 1e-12);
+    const bones = [bone('kite', { base: [18, 1, 1] }), bone('streamer', { base: [14, 3, -2], links: [half] })];
+    expectClose(stand(bones).streamer.base, [16, 2, -0.5], 1e-12);
   });
 });
 

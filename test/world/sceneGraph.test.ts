@@ -38,7 +38,7 @@ function randomTree(random: Random): Tree {
 
 interface Local {
   translation: Vector3;
-  rotation: Quaternion;
+  turn: Quaternion;
   size: Vec3;
 }
 
@@ -52,7 +52,7 @@ function localOf({ bones, pose }: Tree, { name, parent, rest }: Bone): Local {
   const own = pose[name];
   return {
     translation: base.add(new Vector3(...own.move).applyQuaternion(turn)),
-    rotation: turn.clone().multiply(new Quaternion(...own.turn)),
+    turn: turn.clone().multiply(new Quaternion(...own.turn)),
     size: own.size,
   };
 }
@@ -61,9 +61,9 @@ function threeWorlds(tree: Tree): Record<string, number[]> {
   const objects = new Map(tree.bones.map(({ name }) => [name, new Object3D()]));
   for (const each of tree.bones) {
     const object = objects.get(each.name)!;
-    const { translation, rotation, size } = localOf(tree, each);
+    const { translation, turn, size } = localOf(tree, each);
     object.position.copy(translation);
-    object.quaternion.copy(rotation);
+    object.quaternion.copy(turn);
     object.scale.set(...size);
     if (each.parent !== null) objects.get(each.parent)!.add(object);
   }
@@ -74,10 +74,8 @@ function threeWorlds(tree: Tree): Record<string, number[]> {
 function glWorlds(tree: Tree): Record<string, number[]> {
   const worlds: Record<string, mat4> = {};
   for (const each of tree.bones) {
-    const { translation, rotation, size } = localOf(tree, each);
-    const local = mat4.fromRotationTranslationScale(mat4.create(), rotation.toArray(), translation.toArray(), [
-      ...size,
-    ]);
+    const { translation, turn, size } = localOf(tree, each);
+    const local = mat4.fromRotationTranslationScale(mat4.create(), turn.toArray(), translation.toArray(), [...size]);
     worlds[each.name] = each.parent === null ? local : mat4.multiply(mat4.create(), worlds[each.parent], local);
   }
   return Object.fromEntries(Object.entries(worlds).map(([name, world]) => [name, Array.from(world)]));
