@@ -1,5 +1,5 @@
 /**
- * A reflected pose on a reflected rig gives the reflected result. The rigs have no round turns, since the format
+ * A reflected pose on a reflected rig gives, by the oracle, the reflection of what the solver makes of the rig. The rigs have no round turns, since the format
  * excepts exact half-turns and fallback axes.
  */
 import { describe, expect, it } from 'vitest';
@@ -10,7 +10,7 @@ import { swapSide } from '../../src/solver/mirror/sides.ts';
 import type { SolveResult } from '../../src/solver/program.ts';
 import { compared } from '../oracle/compare.ts';
 import { oracleCycle } from '../oracle/cycle.ts';
-import { oracleSolve } from '../oracle/solve.ts';
+import { programOf, solved } from '../oracle/subject.ts';
 import { drawPose } from './corpus/drawPose.ts';
 import { drawRig } from './corpus/drawRig.ts';
 
@@ -57,7 +57,7 @@ describe('reflection', () => {
       const rig = drawRig(seed, { round: 0, anyReader: seed % 3 === 0 });
       if (oracleCycle(rig)) continue;
       const pose = freelyTurned(rig, seed);
-      const verdict = compared(reflect(rig), reflectPose(pose), reflectedResult(oracleSolve(rig, pose)));
+      const verdict = compared(reflect(rig), reflectPose(pose), reflectedResult(solved(programOf(rig), pose)));
       if (verdict.is === 'differs') differing.push(`seed ${seed}: ${verdict.how}`);
       if (verdict.is === 'ill-conditioned') wavering++;
     }

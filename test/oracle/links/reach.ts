@@ -8,6 +8,7 @@ import {
   cross,
   distance,
   madePerpendicular,
+  negate,
   scale,
   size,
   subtract,
@@ -38,8 +39,8 @@ export function reach(link: ReachLink, limb: Limb, setting: Setting): Limb {
   const e = elbowSide(link, a, d, n, u, setting);
   const bent = bentLimb(distance(a, b), distance(b, c), distance(a, target), d, e);
   const newN = cross(e, d);
-  const upperTurn = turnTaking(u, n, unit(bent.elbow), newN);
-  const lowerTurn = turnTaking(v, n, unit(subtract(bent.tip, bent.elbow)), newN);
+  const upperTurn = turnTaking(u, n, bent.upper, newN);
+  const lowerTurn = turnTaking(v, n, bent.lower, newN);
   return turned(limb, slerp(identity, upperTurn, setting.weight), slerp(identity, lowerTurn, setting.weight));
 }
 
@@ -61,15 +62,21 @@ function elbowSide(link: ReachLink, a: Vector, d: Vector, n: Vector, u: Vector, 
   return size(side) < 1e-6 ? unit(madePerpendicular(u, d)) : unit(side);
 }
 
-/** Elbow and tip, both from A: k·d + h·e and D·d. */
-function bentLimb(l1: number, l2: number, toTarget: number, d: Vector, e: Vector): { elbow: Vector; tip: Vector } {
+/** u′ and v′, from the elbow A + k·d + h·e and the tip A + D·d. */
+function bentLimb(l1: number, l2: number, toTarget: number, d: Vector, e: Vector): { upper: Vector; lower: Vector } {
   const nearest = Math.abs(l1 - l2);
   const farthest = l1 + l2;
   const reached = Math.min(Math.max(toTarget, nearest), farthest);
-  const atBound = Math.min(reached - nearest, farthest - reached) <= 1e-12 * farthest;
+  const short = farthest - reached;
+  const spare = reached - nearest;
+  if (Math.min(short, spare) <= 1e-12 * farthest) {
+    // With h = 0 the elbow is at ±l₁ along d. One length may be nothing beside the other, so not by subtraction.
+    if (short <= spare) return { upper: d, lower: d };
+    return l1 >= l2 ? { upper: d, lower: negate(d) } : { upper: negate(d), lower: d };
+  }
   const k = (l1 * l1 + reached * reached - l2 * l2) / (2 * reached);
-  const h = atBound ? 0 : Math.sqrt(l1 * l1 - k * k);
-  return { elbow: add(scale(d, k), scale(e, h)), tip: scale(d, reached) };
+  const elbow = add(scale(d, k), scale(e, Math.sqrt(l1 * l1 - k * k)));
+  return { upper: unit(elbow), lower: unit(subtract(scale(d, reached), elbow)) };
 }
 
 /** The rotation taking the frame of (along, across) to that of (newAlong, newAcross). */
