@@ -39,13 +39,20 @@ const input = z
     error: 'exactly one of part, bone and switch',
   });
 
+/** In a prediction: what is said in place of the true number. */
+const slip = z.strictObject({
+  times: z.number().optional(),
+  plus: z.number().optional(),
+  gauge: z.record(z.string(), z.unknown()).optional(),
+});
+
 export const exerciseSchema = z.strictObject({
   format: z.literal('counterpose/exercise'),
   version: z.literal(1),
   id,
   lesson: z.string().regex(/^\d\.\d$/, 'a lesson such as "3.4"'),
   title: text,
-  kind: z.enum(['build', 'repair']),
+  kind: z.enum(['build', 'repair', 'predict', 'pose', 'order', 'shape']),
   graded: z.boolean().describe('three references and four structures at least'),
   skills: z.array(text).min(1),
   task: text.describe('what to make, as a supervisor would say it'),
@@ -55,10 +62,19 @@ export const exerciseSchema = z.strictObject({
   parts: z.array(
     z.strictObject({ id, is: z.enum(['bone', 'switch']), name: text, given: z.boolean(), says: text, only }),
   ),
-  inputs: z.array(input).min(1),
+  inputs: z.array(input),
   keepOut: z.array(z.strictObject({ says: text, point: where, near: where, within: z.number().positive(), only })),
-  requirements: z.array(requirement).min(2),
-  references: z.array(z.strictObject({ id, says: text, edit, parts: parts.optional(), only })).min(2),
+  requirements: z.array(requirement).min(1),
+  references: z.array(
+    z.strictObject({
+      id,
+      says: text,
+      edit: edit.optional(),
+      response: z.unknown().optional(),
+      parts: parts.optional(),
+      only,
+    }),
+  ),
   wrongTurns: z
     .array(
       z.strictObject({
@@ -66,7 +82,9 @@ export const exerciseSchema = z.strictObject({
         says: text,
         tells: text,
         from: id.optional(),
-        edit,
+        edit: edit.optional(),
+        response: z.unknown().optional(),
+        slip: slip.optional(),
         parts: parts.optional(),
         misses: z.array(id).min(1),
         only,
@@ -99,5 +117,11 @@ export const exerciseSchema = z.strictObject({
       }),
     )
     .min(1),
+  draw: z
+    .array(z.strictObject({ name: text, from: z.number(), to: z.number(), step: z.number().positive() }))
+    .optional()
+    .describe('numbers drawn for each seed, filled in as names are'),
+  shape: text.optional().describe('the driver whose map is asked for'),
+  fault: id.optional().describe('in a repair: the wrong turn that the start shows'),
   sizes: z.array(z.number().positive()).min(1),
 });

@@ -1,11 +1,12 @@
-import { accept, type Reader, reading, refuse } from '../solver/document/reader.ts';
+import { accept, type Reader, readAt, reading, refuse } from '../solver/document/reader.ts';
 import { readText } from '../solver/document/readText.ts';
 import type { Reading } from '../solver/document/refusal.ts';
 import { dictionary, keyPath, needed, optional, record } from '../solver/document/structures.ts';
 import { exactly, number, text } from '../solver/document/values.ts';
 import { quoted } from '../solver/document/words.ts';
 import { readRig } from '../solver/index.ts';
-import type { Answer } from './exercise/definition.ts';
+import type { Answer, Exercise } from './exercise/definition.ts';
+import { responseKindOf } from './responses/response.ts';
 
 const SEED_LIMIT = 281474976710656;
 
@@ -30,14 +31,8 @@ const answer = record<Answer>('an answer', {
   guess: optional(text),
 });
 
-/** What reading an answer must know of the exercise it is to. */
-export interface Asked {
-  edition: string;
-  parts: readonly { id: string }[];
-}
-
 /** The exercise of an id for a seed, or null where there is none. */
-export type AskedOf = (id: string, seed: number) => Asked | null;
+export type AskedOf = (id: string, seed: number) => Exercise | null;
 
 /**
  * Reads an answer document. Refused are unknown exercises, an answer without the rig that its exercise asks
@@ -48,7 +43,7 @@ export function readAnswer(value: unknown, askedOf: AskedOf): Reading<Answer> {
     const read = answer(value, null);
     const asked = askedOf(read.exercise, read.seed);
     if (!asked) return refuse(quoted(read.exercise), 'the id of an exercise of this course', ['exercise']);
-    if (!read.rig) return refuse('nothing', 'the rig that was built', ['rig']);
+    refuseWrongKind(read, asked);
     const ids = asked.parts.map(({ id }) => id);
     const stray = Object.keys(read.parts ?? {}).find((part) => !ids.includes(part));
     if (stray !== undefined && read.edition === asked.edition) {
@@ -61,3 +56,14 @@ export function readAnswer(value: unknown, askedOf: AskedOf): Reading<Answer> {
 /** Reads an answer from JSON of at most 1 MiB. */
 export const readAnswerText = (json: string, askedOf: AskedOf): Reading<Answer> =>
   readText(json, (value) => readAnswer(value, askedOf));
+
+/** Build and repair are answered by a rig, the other kinds by a response. */
+function refuseWrongKind({ rig, response }: Answer, exercise: Exercise): void {
+  const kind = responseKindOf(exercise.kind);
+  if (!kind) {
+    if (!rig) refuse('nothing', 'the rig that was built', ['rig']);
+    return;
+  }
+  if (rig) refuse('a rig', `no rig: an exercise of kind ${exercise.kind} is answered by a response`, ['rig']);
+  readAt('response', () => accept(kind.read(response, exercise)), response, null);
+}

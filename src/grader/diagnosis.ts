@@ -8,7 +8,7 @@ export interface KnownWrong {
 }
 
 export function knownWrongs(exercise: Exercise): KnownWrong[] {
-  return exercise.wrongTurns.map((wrong) => ({ wrong, proof: prove(exercise, wrong.rig, wrong.parts, 'ladder') }));
+  return exercise.wrongTurns.map((wrong) => ({ wrong, proof: prove(exercise, wrong, 'ladder') }));
 }
 
 /**

@@ -3,6 +3,7 @@ import { diagnose, type KnownWrong, knownWrongs } from './diagnosis.ts';
 import type { Answer, Exercise } from './exercise/definition.ts';
 import { type Finding, type Proof, prove } from './prove.ts';
 import { kindOf } from './requirements/table.ts';
+import { responseKindOf, type Work } from './responses/response.ts';
 import type { Graded, RequirementResult } from './result.ts';
 
 /** An exercise with what is the same for all its answers: its gates, and its wrong turns once they are needed. */
@@ -14,7 +15,7 @@ export interface Marking {
 
 /** Gates are what the untouched start meets, with the parts that stand in it under the names of the task. */
 export function markingOf(exercise: Exercise): Marking {
-  const met = prove(exercise, exercise.start).findings.filter(({ status }) => status === 'met');
+  const met = prove(exercise, { rig: exercise.start }).findings.filter(({ status }) => status === 'met');
   let wrongs: readonly KnownWrong[] | null = null;
   return {
     exercise,
@@ -29,7 +30,7 @@ export function markingOf(exercise: Exercise): Marking {
 /** Grades an answer that holds a rig. The same marking and answer give the same bits everywhere. */
 export function grade(marking: Marking, answer: Answer): Graded {
   const { exercise, gates } = marking;
-  const proof = prove(exercise, answer.rig!, answer.parts);
+  const proof = prove(exercise, workOf(exercise, answer));
   const requirements = proof.findings.map((finding) => resultOf(marking, proof, finding));
   const gatesHold = requirements.every(({ id, status }) => !gates.has(id) || status === 'met');
   return {
@@ -42,6 +43,14 @@ export function grade(marking: Marking, answer: Answer): Graded {
     requirements,
     flags: answer.edition === exercise.edition ? [] : ['edition-differs'],
   };
+}
+
+/** What an answer that was read without refusal hands in. */
+function workOf(exercise: Exercise, { rig, parts, response }: Answer): Work {
+  if (rig) return { rig, ...(parts && { parts }) };
+  const read = responseKindOf(exercise.kind)!.read(response, exercise);
+  if (!read.ok) throw new Error(`${exercise.id}: a response that was not read`);
+  return read.value;
 }
 
 function resultOf(marking: Marking, proof: Proof, finding: Finding): RequirementResult {

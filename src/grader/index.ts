@@ -5,6 +5,7 @@ export type * from './exercise/definition.ts';
 export { openExercise, variantCount } from './exercise/open.ts';
 export { grade, type Marking, markingOf } from './grade.ts';
 export { kindOf } from './requirements/table.ts';
+export { responseKindOf } from './responses/response.ts';
 export type * from './result.ts';
 export { amountText } from './words/amount.ts';
 export { messageOf, wrongTurnText } from './words/message.ts';

@@ -1,11 +1,12 @@
-import type { Rig } from '../solver/document/rig.ts';
 import { unboundOf } from './bind.ts';
 import type { Exercise } from './exercise/definition.ts';
-import { commonProbes, type Depth, probed } from './probe/probed.ts';
+import { type CommonProbes, commonProbes, type Depth, probed } from './probe/probed.ts';
 import type { Built, Meter, StructureKind } from './requirements/kind.ts';
 import { kindOf, type Requirement } from './requirements/table.ts';
+import type { Work } from './responses/response.ts';
 import type { Cause } from './result.ts';
-import { type Prepared, subjectOf } from './subject.ts';
+import { sixDigits } from './round.ts';
+import { type Prepared, type Subject, subjectOf } from './subject.ts';
 
 /** What proving one requirement of one rig found. */
 export interface Finding {
@@ -31,14 +32,10 @@ export interface Proof {
  * Proves every requirement of the exercise on a rig. The seed shifts the fill; all else is canonical.
  * On the ladder alone it is a comparison, not a proof.
  */
-export function prove(
-  exercise: Exercise,
-  rig: Rig,
-  parts: Readonly<Record<string, string>> = {},
-  depth: Depth = 'hunt',
-): Proof {
+export function prove(exercise: Exercise, work: Work, depth: Depth = 'hunt'): Proof {
+  const { rig, parts, values, order } = work;
   const prepared = subjectOf(exercise, rig, parts);
-  const common = prepared.ok ? commonProbes(prepared.subject, depth) : null;
+  const common = prepared.ok ? probesFor(prepared.subject, work, depth) : null;
   const findings = exercise.requirements.map((requirement) => {
     const kind = kindOf(requirement);
     const binding = prepared.ok ? prepared.subject.binding : prepared.binding;
@@ -48,12 +45,19 @@ export function prove(
     if (unbound) return unmeasured(requirement, 'missed', { why: 'unbound', part: unbound.id });
     if (kind.about === 'structure') {
       const cycle = prepared.ok ? null : prepared.cycle;
-      return inspected(requirement, kind, { exercise, rig, binding, cycle });
+      return inspected(requirement, kind, { exercise, rig, binding, cycle, values, order });
     }
     if (!prepared.ok) return unmeasured(requirement, 'not-checked', { why: 'cycle', cycle: prepared.cycle });
     return { requirement, ...probed(requirement, kind, prepared.subject, common!) };
   });
   return { prepared, findings };
+}
+
+/** A pose that is handed in is the only one that counts. */
+function probesFor(subject: Subject, { inputs }: Work, depth: Depth): CommonProbes {
+  if (!inputs) return commonProbes(subject, depth);
+  const values = Float64Array.from(subject.inputs, ({ id, rest }) => inputs[id] ?? rest);
+  return { depth: 'ladder', ladder: [values], further: [], keptOut: () => false };
 }
 
 /** Parts that inputs move, so that an unbound one is asked for by name. */
@@ -68,8 +72,9 @@ function unmeasured(requirement: Requirement, status: Finding['status'], cause: 
 }
 
 function inspected(requirement: Requirement, kind: StructureKind<Requirement>, built: Built): Finding {
-  const { measured, places } = kind.inspect(requirement, built);
+  const { measured: exact, places, profile = [] } = kind.inspect(requirement, built);
+  const measured = sixDigits(exact);
   const status = measured <= requirement.allowed ? 'met' : 'missed';
   const cause: Cause | null = places.length ? { why: 'structure', places } : null;
-  return { requirement, status, measured, cause, ...NOTHING };
+  return { requirement, status, measured, cause, ...NOTHING, profile };
 }

@@ -19,3 +19,4 @@ export { LAST_WORD, type Side, type SideWords, sideOf, swapSide } from './mirror
 export { packPose } from './pose/packPose.ts';
 export { restPose } from './pose/restPose.ts';
 export * from './program.ts';
+export { waits } from './compile/waits.ts';

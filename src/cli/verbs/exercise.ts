@@ -1,4 +1,4 @@
-import { type Exercise, kindOf, markingOf, openExercise } from '../../grader/index.ts';
+import { type Exercise, kindOf, markingOf, openExercise, responseKindOf } from '../../grader/index.ts';
 import { readArguments } from '../arguments.ts';
 import { Exercises } from '../content.ts';
 import { print } from '../output.ts';
@@ -89,7 +89,7 @@ function exerciseData(exercise: Exercise) {
     keepOut,
     requirements,
     kept,
-    response: null,
+    response: responseKindOf(kind)?.schema(exercise) ?? null,
   };
 }
 

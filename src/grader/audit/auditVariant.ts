@@ -121,8 +121,7 @@ function judged(marking: Marking, candidate: Candidate, { samples }: AuditOption
   if (!subject) return 'broken';
   const structural = prove(
     { ...exercise, requirements: exercise.requirements.filter((one) => kindOf(one).about === 'structure') },
-    candidate.rig,
-    candidate.parts,
+    candidate,
   );
   if (structural.findings.some(({ status }) => status === 'missed')) return 'broken';
   const isUnbound = exercise.parts.some(({ id }) => subject.binding.get(id) === null);

@@ -31,7 +31,7 @@ function startFaults(marking: Marking): string[] {
 }
 
 function referenceFaults(exercise: Exercise, reference: Exercise['references'][number]): string[] {
-  const { findings } = prove(exercise, reference.rig, reference.parts);
+  const { findings } = prove(exercise, reference);
   return findings.flatMap((finding) => {
     const { requirement, status, measured } = finding;
     const shown = `${measured} against ${requirement.allowed}`;

@@ -1,5 +1,7 @@
 import type { Rig } from '../../solver/document/rig.ts';
 import type { Requirement } from '../requirements/table.ts';
+import type { Gauge } from '../responses/gauge.ts';
+import type { Work } from '../responses/response.ts';
 
 /**
  * An exercise as its author writes it: plain data, so that a signed assignment can carry it whole.
@@ -36,6 +38,12 @@ export interface ExerciseDefinition {
   freeChoices: readonly FreeChoice[];
   hints: readonly Hint[];
   structures: readonly Structure[];
+  /** Numbers drawn anew for each seed, filled in as names are. */
+  draw?: readonly Draw[];
+  /** In an exercise of kind shape: the driver whose map is asked for. */
+  shape?: string;
+  /** In a repair: the wrong turn that the start shows. */
+  fault?: string;
   /** Factors on every length; the seed chooses one. */
   sizes: readonly number[];
 }
@@ -95,10 +103,21 @@ export interface Where {
  */
 export type RigEdit = Readonly<Record<string, unknown>>;
 
+/** A whole multiple of `step` between `from` and `to`. */
+export interface Draw {
+  name: string;
+  from: number;
+  to: number;
+  step: number;
+}
+
 export interface Reference {
   id: string;
   says: string;
-  edit: RigEdit;
+  /** What is changed in the start; for kinds that are answered by a rig, or by a map. */
+  edit?: RigEdit;
+  /** Else what is answered. */
+  response?: unknown;
   /** Where a part is not bound by its name. */
   parts?: Readonly<Record<string, string>>;
 }
@@ -111,10 +130,20 @@ export interface WrongTurn {
   tells: string;
   /** The reference it starts from; without it, the start. */
   from?: string;
-  edit: RigEdit;
+  edit?: RigEdit;
+  response?: unknown;
+  /** In a prediction: what the slip makes of the true number. */
+  slip?: Slip;
   parts?: Readonly<Record<string, string>>;
   /** Ids of the requirements it must miss. */
   misses: readonly string[];
+}
+
+/** A number that is said in place of the true one: times, then plus; or another thing measured. */
+export interface Slip {
+  times?: number;
+  plus?: number;
+  gauge?: Gauge;
 }
 
 /**
@@ -141,7 +170,7 @@ export interface Structure {
 }
 
 /** An exercise for one seed: names filled in, size chosen, nothing left open. */
-export interface Exercise extends Omit<ExerciseDefinition, 'structures' | 'sizes' | 'format' | 'version'> {
+export interface Exercise extends Omit<ExerciseDefinition, 'structures' | 'sizes' | 'draw' | 'format' | 'version'> {
   edition: string;
   seed: number;
   structure: string;
@@ -149,12 +178,8 @@ export interface Exercise extends Omit<ExerciseDefinition, 'structures' | 'sizes
   references: readonly ResolvedReference[];
   wrongTurns: readonly ResolvedWrongTurn[];
 }
-export interface ResolvedReference extends Reference {
-  rig: Rig;
-}
-export interface ResolvedWrongTurn extends WrongTurn {
-  rig: Rig;
-}
+export interface ResolvedReference extends Reference, Work {}
+export interface ResolvedWrongTurn extends WrongTurn, Work {}
 
 export interface Answer {
   format: 'counterpose/answer';

@@ -1,5 +1,5 @@
 /**
- * Fills a structure's names into an exercise: "$name" alone becomes the value, "{name}" inside a text or
+ * Fills a structure's names into an exercise: "$name" alone becomes the value, "-$name" its negative, "{name}" inside a text or
  * a key becomes its text, and list items marked `only` for other structures fall away.
  * Fails with the name that nothing gives a value to.
  */
@@ -23,6 +23,8 @@ function standsIn(item: unknown, structure: string): boolean {
 }
 
 function fillText(text: string, names: Readonly<Record<string, unknown>>): unknown {
+  const negative = /^-\$([a-zA-Z]\w*)$/.exec(text);
+  if (negative) return 0 - Number(givenValue(negative[1]!, names, text));
   const whole = /^\$([a-zA-Z]\w*)$/.exec(text);
   if (whole) return givenValue(whole[1]!, names, text);
   return text.replace(/\{([a-zA-Z]\w*)\}/g, (_, name: string) => String(givenValue(name, names, text)));

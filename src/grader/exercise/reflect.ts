@@ -1,5 +1,6 @@
 import { kindOf, type Requirement } from '../requirements/table.ts';
 import type { Input, InputChannel } from './definition.ts';
+import { mapInputs, type Values } from './held.ts';
 
 /** Channels that change sign in a mirrored frame (x = 0 plane; +x of a bone runs opposite to the reflection). */
 const NEGATED: ReadonlySet<InputChannel> = new Set(['move.x', 'turn.y', 'turn.z'] as const);
@@ -28,8 +29,15 @@ export function reflectInput(input: Input): Input {
 
 export function reflectRequirement(requirement: Requirement, inputs: readonly Input[]): Requirement {
   const reflected = kindOf(requirement).reflected?.(requirement) ?? requirement;
-  if (!reflected.at) return reflected;
+  return reflected.at ? { ...reflected, at: reflectHeld(reflected.at, inputs) } : reflected;
+}
+
+/** A response that is a pose, with its values as the mirrored inputs take them; any other as it is. */
+export function reflectResponse(response: unknown, inputs: readonly Input[]): unknown {
+  return mapInputs(response, (values) => reflectHeld(values, inputs));
+}
+
+function reflectHeld(values: Values, inputs: readonly Input[]): Values {
   const negated = new Set(inputs.filter(({ channel }) => channel && NEGATED.has(channel)).map(({ id }) => id));
-  const held = Object.entries(reflected.at).map(([id, value]) => [id, negated.has(id) ? 0 - value : value]);
-  return { ...reflected, at: Object.fromEntries(held) };
+  return Object.fromEntries(Object.entries(values).map(([id, value]) => [id, negated.has(id) ? 0 - value : value]));
 }

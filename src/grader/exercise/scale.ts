@@ -1,6 +1,7 @@
 import type { Bone, Driver, DriverInput, Link, Rig, Vec3 } from '../../solver/document/rig.ts';
 import { kindOf, type Requirement } from '../requirements/table.ts';
 import type { Input, KeepOut } from './definition.ts';
+import { mapInputs, type Values } from './held.ts';
 
 const scaled = (v: Vec3, factor: number): Vec3 => [v[0] * factor, v[1] * factor, v[2] * factor];
 
@@ -54,7 +55,12 @@ export function scaleRequirement(requirement: Requirement, inputs: readonly Inpu
   return scaled.at ? { ...scaled, allowed, at: scaleHeld(scaled.at, inputs, factor) } : { ...scaled, allowed };
 }
 
-function scaleHeld(at: Readonly<Record<string, number>>, inputs: readonly Input[], factor: number) {
+/** A response that is a pose, with its moves `factor` times as long; any other as it is. */
+export function scaleResponse(response: unknown, inputs: readonly Input[], factor: number): unknown {
+  return mapInputs(response, (values) => scaleHeld(values, inputs, factor));
+}
+
+function scaleHeld(values: Values, inputs: readonly Input[], factor: number): Values {
   const moves = new Set(inputs.filter((input) => input.channel?.startsWith('move')).map((input) => input.id));
-  return Object.fromEntries(Object.entries(at).map(([id, value]) => [id, moves.has(id) ? value * factor : value]));
+  return Object.fromEntries(Object.entries(values).map(([id, value]) => [id, moves.has(id) ? value * factor : value]));
 }

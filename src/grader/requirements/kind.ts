@@ -2,6 +2,7 @@ import type { Reader } from '../../solver/document/reader.ts';
 import type { Rig } from '../../solver/document/rig.ts';
 import type { Binding } from '../bind.ts';
 import type { Exercise } from '../exercise/definition.ts';
+import type { Work } from '../responses/response.ts';
 import type { Subject } from '../subject.ts';
 import type { RequirementBase } from './requirement.ts';
 
@@ -46,12 +47,17 @@ export interface Built {
   rig: Rig;
   binding: Binding;
   cycle: readonly string[] | null;
+  /** What was answered beside the rig. */
+  values?: Work['values'] | undefined;
+  order?: Work['order'] | undefined;
 }
 
 export interface Inspection {
   measured: number;
   /** What stands in the way, in words of the document. */
   places: string[];
+  /** By how much it misses, with its sign, to tell misses apart. */
+  profile?: readonly number[];
 }
 
 export interface Shown {

@@ -7,6 +7,7 @@ import { type AsReference, asReference } from './asReference.ts';
 import { type Evaluates, evaluates } from './evaluates.ts';
 import { type HandsOver, handsOver } from './handsOver.ts';
 import { type HoldsStill, holdsStill } from './holdsStill.ts';
+import { type InOrder, inOrder } from './inOrder.ts';
 import { type KeepsSize, keepsSize } from './keepsSize.ts';
 import { type KeepsVolume, keepsVolume } from './keepsVolume.ts';
 import { type KeptAsGiven, kept } from './kept.ts';
@@ -29,6 +30,7 @@ import { type SkinAsGiven, skinAsGiven } from './skinAsGiven.ts';
 import { type SpansTo, spansTo } from './spansTo.ts';
 import { type StaysBetween, staysBetween } from './staysBetween.ts';
 import { type StaysWithin, staysWithin } from './staysWithin.ts';
+import { type ValueAsked, value } from './value.ts';
 
 export type Requirement =
   | AimsAt
@@ -44,6 +46,7 @@ export type Requirement =
   | KeptAsGiven
   | Evaluates
   | AsReference
+  | InOrder
   | KeepsVolume
   | LocksAsked
   | MeetsAt
@@ -57,7 +60,8 @@ export type Requirement =
   | ScalesWhole
   | SkinAsGiven
   | SpansTo
-  | StaysWithin;
+  | StaysWithin
+  | ValueAsked;
 export type RequirementKind = Requirement['kind'];
 
 /** Every kind of requirement; a new one is one new file, and its name here. */
@@ -75,6 +79,7 @@ const KINDS = [
   kept,
   evaluates,
   asReference,
+  inOrder,
   keepsVolume,
   locks,
   meetsAt,
@@ -89,6 +94,7 @@ const KINDS = [
   skinAsGiven,
   spansTo,
   staysWithin,
+  value,
 ];
 
 const byName = new Map<string, Kind<Requirement>>(

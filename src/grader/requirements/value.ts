@@ -1,0 +1,41 @@
+import type { Reader } from '../../solver/document/reader.ts';
+import type { Pose } from '../../solver/document/rig.ts';
+import { needed, optional } from '../../solver/document/structures.ts';
+import type { Exercise } from '../exercise/definition.ts';
+import { type Gauge, gaugeOf, gaugeUnit, readGauge } from '../responses/gauge.ts';
+import { subjectOf, worldOf } from '../subject.ts';
+import type { StructureKind } from './kind.ts';
+import { type RequirementBase, requirementReader } from './requirement.ts';
+
+export interface ValueAsked extends RequirementBase {
+  kind: 'value';
+  gauge: Gauge;
+  /** The pose in which it is asked; rest where none is given. */
+  pose?: Pose;
+}
+
+const anyPose: Reader<Pose> = (value) => value as Pose;
+
+/** How far a predicted number is from what the rig gives. */
+export const value: StructureKind<ValueAsked> = {
+  kind: 'value',
+  about: 'structure',
+  read: requirementReader<ValueAsked>('value', { gauge: needed(readGauge), pose: optional(anyPose) }),
+  unit: ({ gauge }) => gaugeUnit(gauge),
+  bones: () => [],
+  inputs: () => [],
+  missed: (_, { measured, allowed }) => `Off by ${measured}; ${allowed} is allowed.`,
+  inspect(requirement, { exercise, values }) {
+    const said = values?.[requirement.id] ?? Number.POSITIVE_INFINITY;
+    const off = said - truthOf(requirement, exercise);
+    return { measured: Math.abs(off), places: [], profile: [off] };
+  },
+};
+
+/** What the rig of the exercise gives. Throws where its content is at fault. */
+export function truthOf({ id, gauge, pose = {} }: ValueAsked, exercise: Exercise): number {
+  const prepared = subjectOf(exercise, exercise.start);
+  if (!prepared.ok) throw new Error(`${exercise.id}: ${id} asks of a rig that cannot be evaluated`);
+  worldOf(prepared.subject, pose);
+  return gaugeOf(gauge, prepared.subject);
+}
