@@ -8,7 +8,7 @@ import { bone, rigDocument, solved } from './stage.ts';
 
 /** A driver's map as the curve of an animation: a sliding switch in, a bone's move out. */
 
-const windSwitch = { name: 'blow', min: -10, max: 10, default: 0, sliding: true };
+const windSwitch = { name: 'blow', min: -200, max: 200, default: 0, sliding: true };
 
 function documentOf(map: DriverMap) {
   const driver: Driver = {
@@ -187,6 +187,66 @@ describe('CSS linear() as keys', () => {
         ).ok,
       ).toBe(false);
     }
+  });
+});
+
+/** VRM Consortium, VRMC_vrm 1.0, lookAt.md: min(|v|, input max) / input max · output scale, v of either sign (seen). */
+describe('VRM range maps as keys', () => {
+  test.each([
+    [45, 5],
+    [90, 10],
+    [120, 10],
+  ])('H14: 90 → 10 takes %f° to %f°', (x, y) => {
+    expectClose(
+      valueAt(
+        {
+          keys: [
+            [0, 0],
+            [90, 10],
+          ],
+        },
+        x,
+      ),
+      y,
+      1e-14,
+    );
+  });
+
+  test('H16: down 90 → 15 and up 90 → 5; left 90 → 20 and right 90 → 10', () => {
+    const pitch: DriverMap = {
+      keys: [
+        [-90, -5],
+        [0, 0],
+        [90, 15],
+      ],
+    };
+    expectClose([valueAt(pitch, 30), valueAt(pitch, -120)], [5, -5], 1e-14);
+    expectClose(
+      valueAt(
+        {
+          keys: [
+            [0, 0],
+            [90, 20],
+          ],
+        },
+        120,
+      ),
+      20,
+      0,
+    );
+    expectClose(
+      valueAt(
+        {
+          keys: [
+            [0, 0],
+            [90, 10],
+          ],
+        },
+        120,
+      ),
+      10,
+      0,
+    );
   });
 });
 
