@@ -75,22 +75,20 @@ export const exerciseSchema = z.strictObject({
       only,
     }),
   ),
-  wrongTurns: z
-    .array(
-      z.strictObject({
-        id,
-        says: text,
-        tells: text,
-        from: id.optional(),
-        edit: edit.optional(),
-        response: z.unknown().optional(),
-        slip: slip.optional(),
-        parts: parts.optional(),
-        misses: z.array(id).min(1),
-        only,
-      }),
-    )
-    .min(3),
+  wrongTurns: z.array(
+    z.strictObject({
+      id,
+      says: text,
+      tells: text,
+      from: id.optional(),
+      edit: edit.optional(),
+      response: z.unknown().optional(),
+      slip: slip.optional(),
+      parts: parts.optional(),
+      misses: z.array(id).min(1),
+      only,
+    }),
+  ),
   freeChoices: z.array(
     z.union([
       z.strictObject({ says: text, from: id.optional(), edit, only }).describe('a rig of its own'),

@@ -1,5 +1,5 @@
 import { checkVariant } from '../../grader/exercise/checkVariant.ts';
-import { markingOf, openExercise, variantCount } from '../../grader/index.ts';
+import { type ExerciseDefinition, markingOf, openExercise, variantCount } from '../../grader/index.ts';
 import { readArguments } from '../arguments.ts';
 import { Exercises } from '../content.ts';
 import { print } from '../output.ts';
@@ -47,23 +47,15 @@ function faultsOf(exercises: Exercises, id: string): string[] {
   return [...shortages, ...variants.flat()];
 }
 
-/** What an exercise that may be set must have. */
-function shortagesOf({
-  id,
-  graded,
-  references,
-  structures,
-}: {
-  id: string;
-  graded: boolean;
-  references: readonly unknown[];
-  structures: readonly unknown[];
-}) {
-  if (!graded) return [];
-  const faults = [];
-  if (references.length < 3)
-    faults.push(`${id}: ${references.length} references, expected at least 3 where it may be set`);
-  if (structures.length < 4)
-    faults.push(`${id}: ${structures.length} structures, expected at least 4 where it may be set`);
-  return faults;
+/** What an exercise must have, and more where an instructor may set it. */
+function shortagesOf({ id, kind, graded, references, wrongTurns, structures }: ExerciseDefinition): string[] {
+  const isBuilt = kind !== 'predict' && kind !== 'order';
+  const wanted: [string, readonly unknown[], number][] = [
+    ['references', references, isBuilt ? (graded ? 3 : 2) : 1],
+    ['wrong turns', wrongTurns, 3],
+    ['structures', structures, graded ? 4 : 1],
+  ];
+  return wanted
+    .filter(([, list, least]) => list.length < least)
+    .map(([what, list, least]) => `${id}: ${list.length} ${what}, expected at least ${least}`);
 }

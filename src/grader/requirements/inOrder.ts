@@ -19,7 +19,8 @@ export const inOrder: StructureKind<InOrder> = {
   bones: () => [],
   inputs: () => [],
   missed: (_, { places }) => `Too early: ${places.join('; ')}.`,
-  inspect(_, { exercise, order = [] }) {
+  inspect({ items }, { exercise, order }) {
+    if (!order) return { measured: items.length, places: [] };
     const before = waits(exercise.start);
     const places = order.flatMap((name, i) => {
       const late = order.slice(i + 1).find((other) => before.get(name)?.has(other));
