@@ -1,4 +1,5 @@
 import { expectAxeClean } from './support/axe.ts';
+import { scrollThrough } from './support/scroll.ts';
 import { builtPages } from './support/site.ts';
 import { expect, type Page, test } from './support/test.ts';
 import { THEMES, WIDTHS } from './support/themes.ts';
@@ -13,6 +14,7 @@ for (const path of builtPages()) {
           await page.setViewportSize({ width, height: 800 });
           await page.goto(path);
           await page.waitForLoadState('networkidle');
+          await scrollThrough(page);
           expect(await overflowPx(page), `${width} px wide: scrolls sideways by this many px`).toBe(0);
           await expectAxeClean(page, `${path}, ${width} px wide, by ${theme}`);
         }

@@ -14,21 +14,28 @@ interface Options {
   webgl: boolean;
 }
 
+interface Host {
+  /** The folder of the host that the course stands in. */
+  prefix: string;
+  /** The course's own address, with its slash. */
+  address: string;
+}
+
 interface Fixtures {
   /** Filled while the test runs; any that is left at its end fails it. */
   faults: Faults;
 }
 
 /** Each test gets a page of its own on the built course, and fails on any fault that is not taken out of `faults`. */
-export const test = base.extend<Options & Fixtures, { address: string }>({
+export const test = base.extend<Options & Fixtures, Host>({
   width: [1280, { option: true }],
   theme: ['day', { option: true }],
   webgl: [true, { option: true }],
 
+  prefix: ['/', { option: true, scope: 'worker' }],
   address: [
-    // biome-ignore lint/correctness/noEmptyPattern: the runner reads what a fixture needs from its pattern
-    async ({}, use) => {
-      const site = await serve(DIST);
+    async ({ prefix }, use) => {
+      const site = await serve(DIST, { prefix });
       await use(site.address);
       await site.close();
     },
