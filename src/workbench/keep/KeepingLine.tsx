@@ -2,9 +2,10 @@ import { type ChangeEvent, useRef, useState } from 'react';
 import type { Refusal } from '../../solver/document/refusal.ts';
 import { answerOf } from '../proof/answerOf.ts';
 import { useBench } from '../state/bench.ts';
-import { draftFromText, openDraft, saveFile } from './file.ts';
+
 import type { Keeper } from './keeper.ts';
 import { KEEPING_WORDS, type Keeping, WHY_OFF } from './keeping.ts';
+import { saveFile } from './saveFile.ts';
 
 /** How the work is kept, and the files it can go to and come from. */
 export function KeepingLine({ keeping, keeper }: { keeping: Keeping; keeper: Keeper | null }) {
@@ -50,6 +51,7 @@ function OpenFile() {
     const { files } = event.target;
     const file = files?.[0];
     if (!file) return;
+    const { draftFromText, openDraft } = await import('./openFile.ts');
     const read = draftFromText(await file.text(), exercise);
     // The same file may be chosen again once it has been mended.
     event.target.value = '';

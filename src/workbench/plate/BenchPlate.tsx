@@ -27,6 +27,19 @@ export function BenchPlate({ solved }: { solved: Solved | null }) {
     () => (shown === null ? null : expectedFor(exercise, shown, draft, session.pose)),
     [shown, exercise, draft, session.pose],
   );
+  const over = useMemo(
+    () =>
+      expected &&
+      ((pixel: number, size: number) =>
+        ghostDrawing(expected.solved, expected.bones, {
+          pixel,
+          size,
+          chosen: false,
+          ghost: 'verdigris',
+          says: 'expected',
+        })),
+    [expected],
+  );
   const grip = useGrip(solved);
   const reach = useMemo(() => reachOf(draft.rig) * 2, [draft.rig]);
   const put = usePut();
@@ -42,18 +55,7 @@ export function BenchPlate({ solved }: { solved: Solved | null }) {
         chosen={session.chosen ?? actual}
         choose={choose}
         fitTo={shown}
-        {...(expected
-          ? {
-              over: (pixel: number, size: number) =>
-                ghostDrawing(expected.solved, expected.bones, {
-                  pixel,
-                  size,
-                  chosen: false,
-                  ghost: 'verdigris',
-                  says: 'expected',
-                }),
-            }
-          : {})}
+        {...(over ? { over } : {})}
         {...(grip
           ? {
               handles: {

@@ -49,9 +49,11 @@ export function Plate({
   const size = useSize(frame, FIRST_SIZE);
   const [look, setLook] = useState(firstLook);
   const { extent, refit } = useExtent(solved, fitTo);
-  const view = viewOf(look, extent, size.width, size.height);
-  const how = { pixel: 1 / view.scale, size: sizeOf(extent), chosen };
-  const drawing = joined(axesDrawing(extent, view), rigDrawing(solved, how), over?.(how.pixel, how.size) ?? NOTHING);
+  const view = useMemo(() => viewOf(look, extent, size.width, size.height), [look, extent, size]);
+  const drawing = useMemo(() => {
+    const how = { pixel: 1 / view.scale, size: sizeOf(extent), chosen };
+    return joined(axesDrawing(extent, view), rigDrawing(solved, how), over?.(how.pixel, how.size) ?? NOTHING);
+  }, [solved, view, extent, chosen, over]);
   const box = `0 0 ${view.width} ${view.height}`;
   const turning = useTurning(look, setLook);
 

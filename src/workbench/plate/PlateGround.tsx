@@ -1,10 +1,11 @@
-import { useMemo } from 'react';
-import { bindMesh, skinMesh } from '../../solver/index.ts';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Solved } from '../pose/solved.ts';
 import type { Drawing } from './drawing.ts';
-import { meshEdges } from './meshEdges.ts';
-import { type MeshLines, meshLines } from './meshLines.ts';
+import { meshStrokes, meshWash } from './meshLines.ts';
 import { SvgPlate } from './SvgPlate.tsx';
+import { onTonesChange, tonesAt } from './tones.ts';
+import { usePlateScene } from './usePlateScene.ts';
+import { usePosedMesh } from './usePosedMesh.ts';
 import type { View } from './view.ts';
 
 interface Props {
@@ -14,23 +15,41 @@ interface Props {
   label: string;
 }
 
-/** What is drawn on the paper, under names and handles. */
+/** What is drawn on the paper, under names and handles: by WebGL where there is some, else as a plain drawing. */
 export function PlateGround({ drawing, view, solved, label }: Props) {
-  const mesh = useMeshLines(solved, view);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const painter = usePlateScene();
+  const theme = useTheme();
+  const skinned = usePosedMesh(solved);
+  const edges = useMemo(() => (skinned ? meshStrokes(skinned, view) : []), [skinned, view]);
+  const painting = painter !== null && !painter.isLost;
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: colours are read anew when the theme changes
+  useLayoutEffect(() => {
+    const { current } = canvas;
+    if (!current || !painting) return;
+    const ratio = Math.min(3, window.devicePixelRatio || 1);
+    resize(current, Math.round(view.width * ratio), Math.round(view.height * ratio));
+    painter.scene.draw(drawing, view, skinned && { ...skinned, edges }, tonesAt(current), current);
+  }, [painter, painting, drawing, view, skinned, edges, theme]);
+
+  if (painting) return <canvas ref={canvas} className="wb-canvas" role="img" aria-label={label} />;
   return (
     <svg className="wb-drawing" viewBox={`0 0 ${view.width} ${view.height}`} role="img" aria-label={label}>
-      <SvgPlate drawing={drawing} view={view} mesh={mesh} />
+      <SvgPlate drawing={drawing} view={view} wash={skinned ? meshWash(skinned, view) : null} edges={edges} />
     </svg>
   );
 }
 
-function useMeshLines({ rig, world }: Solved, view: View): MeshLines | null {
-  const bound = useMemo(() => {
-    const binding = bindMesh(rig);
-    return binding && rig.mesh && { binding, triangles: rig.mesh.triangles, edges: meshEdges(rig.mesh) };
-  }, [rig]);
-  if (!bound) return null;
-  const positions = new Float64Array(bound.binding.positions.length);
-  skinMesh(bound.binding, world, positions);
-  return meshLines(positions, bound.triangles, bound.edges, view);
+/** Counts the changes of the page's colours. */
+function useTheme(): number {
+  const [count, setCount] = useState(0);
+  useEffect(() => onTonesChange(() => setCount((n) => n + 1)), []);
+  return count;
+}
+
+function resize(canvas: HTMLCanvasElement, width: number, height: number): void {
+  if (canvas.width === width && canvas.height === height) return;
+  canvas.width = width;
+  canvas.height = height;
 }

@@ -1,25 +1,24 @@
 import type { Drawing, Figure, Stroke } from './drawing.ts';
-import type { MeshLines } from './meshLines.ts';
 import { project, type View } from './view.ts';
 
 interface Props {
   drawing: Drawing;
   view: View;
-  mesh: MeshLines | null;
+  /** The skinned mesh: path data of its faces, and the edges drawn on them. */
+  wash: string | null;
+  edges: readonly Stroke[];
 }
 
 /** The plate as a plain drawing: the same leaves and strokes, the farther ones first. */
-export function SvgPlate({ drawing, view, mesh }: Props) {
+export function SvgPlate({ drawing, view, wash, edges }: Props) {
   const figures = drawing.figures
     .map((figure) => ({ figure, near: project(view, figure.at)[2] }))
     .sort((a, b) => a.near - b.near);
   return (
     <>
-      {mesh && (
-        <g className="wb-skin">
-          <path className="wash" d={mesh.wash} />
-          <path className="edge" d={mesh.edges} />
-        </g>
+      {wash && <path className="wash" d={wash} />}
+      {edges.length > 0 && (
+        <path {...strokeLook(edges[0]!)} d={edges.map(({ points }) => pathOf(points, view)).join('')} />
       )}
       {figures.map(({ figure }, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: drawn anew each time, nothing is kept from one to the next

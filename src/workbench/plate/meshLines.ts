@@ -1,19 +1,11 @@
+import type { Stroke } from './drawing.ts';
 import { type Edge, faceNormals, vertex } from './meshEdges.ts';
+import type { Skinned } from './usePosedMesh.ts';
 import { dot } from './vector.ts';
 import { project, type View } from './view.ts';
 
-/** A skinned mesh as two paths: a wash where it is, and the edges one would draw by hand. */
-export interface MeshLines {
-  readonly wash: string;
-  readonly edges: string;
-}
-
-export function meshLines(
-  positions: ArrayLike<number>,
-  triangles: readonly number[],
-  edges: readonly Edge[],
-  view: View,
-): MeshLines {
+/** The outline of a skinned mesh as a wash: its faces toward the reader, as path data. */
+export function meshWash({ positions, triangles }: Skinned, view: View): string {
   const toward = towardOf(faceNormals(positions, triangles), view);
   const at = (index: number) => {
     const [x, y] = project(view, vertex(positions, index));
@@ -25,8 +17,20 @@ export function meshLines(
     const [a, b, c] = [0, 1, 2].map((k) => at(triangles[3 * face + k]!));
     wash += `M${a}L${b}L${c}Z`;
   }
-  const drawn = edges.filter((edge) => isDrawn(edge, toward));
-  return { wash, edges: drawn.map(({ a, b }) => `M${at(a)}L${at(b)}`).join('') };
+  return wash;
+}
+
+/** The edges of a skinned mesh that one would draw by hand, as strokes. */
+export function meshStrokes({ positions, triangles, edges }: Skinned, view: View): Stroke[] {
+  const toward = towardOf(faceNormals(positions, triangles), view);
+  return edges
+    .filter((edge) => isDrawn(edge, toward))
+    .map(({ a, b }) => ({
+      points: [vertex(positions, a), vertex(positions, b)],
+      tone: 'edge',
+      width: 0.9,
+      dash: 'none',
+    }));
 }
 
 /** An edge is drawn where a face toward the reader meets one turned away, and where a fold is toward the reader. */
@@ -36,6 +40,6 @@ export function isDrawn({ faces, fold }: Edge, toward: ArrayLike<number>): boole
 }
 
 /** How far each face is turned toward the reader. */
-export function towardOf(normals: Float64Array, view: Pick<View, 'toward'>): Float64Array {
+function towardOf(normals: Float64Array, view: Pick<View, 'toward'>): Float64Array {
   return Float64Array.from({ length: normals.length / 3 }, (_, face) => dot(vertex(normals, face), view.toward));
 }

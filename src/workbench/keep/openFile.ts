@@ -3,23 +3,8 @@ import type { Exercise } from '../../grader/exercise/definition.ts';
 import type { Reading } from '../../solver/document/refusal.ts';
 import type { Draft, Edit } from '../edit/draft.ts';
 
-/** Hands a document to the browser as a file to save. */
-export function saveFile(name: string, document: unknown): void {
-  const address = URL.createObjectURL(
-    new Blob([`${JSON.stringify(document, null, 1)}\n`], { type: 'application/json' }),
-  );
-  const anchor = window.document.createElement('a');
-  anchor.href = address;
-  anchor.download = name;
-  anchor.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
-}
-
 /** The work in an answer document for this exercise, or why it cannot be taken. */
-export function draftFromText(
-  text: string,
-  exercise: Pick<Exercise, 'id' | 'edition' | 'seed' | 'parts'>,
-): Reading<Draft> {
+export function draftFromText(text: string, exercise: Exercise): Reading<Draft> {
   const read = readAnswerText(text, () => exercise);
   if (!read.ok) return read;
   const { exercise: id, seed, rig, parts } = read.value;
