@@ -32,3 +32,19 @@ export const keptSigns: readonly (readonly [first: number, last: number, what: s
   [0x1d400, 0x1d467, 'bold and italic letters'],
   [0x1d6b3, 0x1d71b, 'bold and italic Greek'],
 ];
+
+/** What Literata holds; other letters of Latin come from the file that fonts.css names for them. */
+export const keptLetters: readonly (readonly [first: number, last: number, what: string])[] = [
+  [0x20, 0x7e, 'Basic Latin'],
+  [0xa0, 0xff, 'Latin-1'],
+  [0x131, 0x131, 'dotless i'],
+  [0x152, 0x153, 'oe'],
+  [0x2002, 0x200b, 'spaces'],
+  [0x2010, 0x2027, 'dashes, quotes, dots'],
+  [0x2030, 0x2033, 'per mille, primes'],
+  [0x2039, 0x203a, 'single angle quotes'],
+  [0x2044, 0x2044, 'fraction stroke'],
+  [0x20ac, 0x20ac, 'euro'],
+  [0x2122, 0x2122, 'trade mark'],
+  [0x2212, 0x2212, 'minus'],
+];
