@@ -1,7 +1,10 @@
 import type { Decimal } from 'decimal.js';
-import { expect } from 'vitest';
+import { expect, vi } from 'vitest';
 import { errorInUlps, exactDecimal } from '../../support/decimal.ts';
 import { pick, type Random, seeded } from '../../support/random.ts';
+
+// Decimals of 60 digits take their time on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** A double in low..high with all its 53 bits drawn. */
 export const fine = (random: Random, low: number, high: number) =>
