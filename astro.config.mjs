@@ -4,6 +4,7 @@ import react from '@astrojs/react';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { keepTogether } from './src/course/site/keep-together.ts';
 import { lateStyles } from './src/course/site/late-styles.ts';
 import { localServer } from './src/course/site/local-server.ts';
 import { plainMathml } from './src/course/site/plain-mathml.ts';
@@ -25,7 +26,11 @@ export default defineConfig({
     syntaxHighlight: false,
     processor: unified({
       remarkPlugins: [remarkMath],
-      rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }], plainMathml],
+      rehypePlugins: [
+        [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
+        plainMathml,
+        keepTogether,
+      ],
     }),
   },
   vite: {

@@ -11,8 +11,7 @@ const signs = ['−', '+', '±'];
  * Leaves of KaTeX's MathML only what MathML Core draws, and spaces it as TeX does: bold letters become the letters
  * that Unicode has for them, since browsers pass over `mathvariant="bold"`; a thin space follows the name of a
  * function; bars of a length hug what they enclose; a sign after an equals sign belongs to its number. The TeX
- * source beside each formula goes, and a comma or full stop stays on the line of the formula before it.
- * Displayed formulas and code can be scrolled from the keyboard.
+ * source beside each formula goes. Displayed formulas and code can be scrolled from the keyboard.
  */
 export function plainMathml() {
   return (tree: Root) => {
@@ -27,7 +26,6 @@ export function plainMathml() {
       });
       node.children = spacedFunctions(node.children);
       if (isWide(node)) node.properties.tabIndex = 0;
-      keepPunctuation(node.children);
       return undefined;
     });
   };
@@ -65,18 +63,6 @@ const isClosing = (node: ElementContent | undefined) =>
 function textOf(node: Element): string {
   const [only] = node.children;
   return only?.type === 'text' ? only.value : '';
-}
-
-/** Moves a mark at the start of the text after a formula into the formula's span, which does not break. */
-function keepPunctuation(children: ElementContent[]) {
-  children.forEach((child, place) => {
-    const next = children[place + 1];
-    if (child.type !== 'element' || !isFormula(child) || next?.type !== 'text') return;
-    const [mark] = /^[,.;:!?)’”]+/.exec(next.value) ?? [];
-    if (!mark) return;
-    child.children.push({ type: 'text', value: mark });
-    next.value = next.value.slice(mark.length);
-  });
 }
 
 /** What may be wider than a narrow screen scrolls by itself, and so must be reached by the keyboard. */
