@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useEffect, useId, useMemo, useState } from 'react';
 import type { Exercise } from '../grader/exercise/definition.ts';
+import type { Desk } from './desk/desk.ts';
 import { KeepingLine } from './keep/KeepingLine.tsx';
 import { Mechanism } from './mechanism/Mechanism.tsx';
 import { BenchPlate } from './plate/BenchPlate.tsx';
@@ -11,7 +12,7 @@ import { TryOut } from './tryout/TryOut.tsx';
 import { ViewSwitch } from './ViewSwitch.tsx';
 
 /** One exercise on the bench: plate, mechanism or try-out, proof sheet. */
-export function Bench({ exercise }: { exercise: Exercise }) {
+export function Bench({ exercise, desk }: { exercise: Exercise; desk: Desk }) {
   const { store, session, keeping, keeper } = useSession(exercise);
   const { solved, cycle } = useSolved(session.history.document.rig, session.pose);
   const [goal, setGoal] = useState<string | null>(null);
@@ -20,6 +21,7 @@ export function Bench({ exercise }: { exercise: Exercise }) {
     const { dispatch } = store;
     return {
       exercise,
+      desk,
       session,
       cycle,
       flags: solved?.flags ?? [],
@@ -28,7 +30,7 @@ export function Bench({ exercise }: { exercise: Exercise }) {
       goTo: setGoal,
       idOf: (slot) => idIn(prefix, slot),
     };
-  }, [exercise, session, cycle, solved, store, prefix]);
+  }, [exercise, desk, session, cycle, solved, store, prefix]);
 
   useEffect(() => {
     if (goal === null) return;

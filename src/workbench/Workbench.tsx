@@ -5,9 +5,9 @@ import './mechanism/mechanism.css';
 import './tryout/tryout.css';
 import './proof/proof.css';
 import { useEffect, useRef, useState } from 'react';
-import type { Exercise } from '../grader/exercise/definition.ts';
-import { openExercise } from '../grader/exercise/open.ts';
+import type { Exercise, ExerciseDefinition } from '../grader/exercise/definition.ts';
 import { Bench } from './Bench.tsx';
+import { acquireDesk, type Desk } from './desk/desk.ts';
 import { HeadingLevel } from './words/Heading.tsx';
 
 interface Props {
@@ -19,7 +19,7 @@ interface Props {
   base?: string;
 }
 
-type Opening = { is: 'opening' } | { is: 'open'; exercise: Exercise } | { is: 'failed'; why: string };
+type Opening = { is: 'opening' } | { is: 'open'; exercise: Exercise; desk: Desk } | { is: 'failed'; why: string };
 
 /** The workbench: where a learner builds a rig and has it proved. Mounted in a page, it fetches its own exercise. */
 export function Workbench({ exercise: id, seed = 0, base }: Props) {
@@ -30,13 +30,17 @@ export function Workbench({ exercise: id, seed = 0, base }: Props) {
   useEffect(() => {
     setLevel(headingLevelAbove(place.current));
     const closing = new AbortController();
-    fetchExercise(id, seed, base, closing.signal).then(
-      (exercise) => setOpening({ is: 'open', exercise }),
-      (error) => {
+    const desk = acquireDesk();
+    fetchDefinition(id, base, closing.signal)
+      .then(({ definition, edition }) => desk.ask({ ask: 'open', definition, edition, seed }))
+      .then((exercise) => closing.signal.aborted || setOpening({ is: 'open', exercise, desk }))
+      .catch((error) => {
         if (!closing.signal.aborted) setOpening({ is: 'failed', why: String(error.message ?? error) });
-      },
-    );
-    return () => closing.abort();
+      });
+    return () => {
+      closing.abort();
+      desk.release();
+    };
   }, [id, seed, base]);
 
   return (
@@ -48,7 +52,7 @@ export function Workbench({ exercise: id, seed = 0, base }: Props) {
             The exercise could not be opened: {opening.why}. Reload the page to try once more.
           </p>
         )}
-        {opening.is === 'open' && <Bench key={`${id} ${seed}`} exercise={opening.exercise} />}
+        {opening.is === 'open' && <Bench key={`${id} ${seed}`} exercise={opening.exercise} desk={opening.desk} />}
       </HeadingLevel>
     </div>
   );
@@ -56,17 +60,16 @@ export function Workbench({ exercise: id, seed = 0, base }: Props) {
 
 export default Workbench;
 
-async function fetchExercise(
+/** The exercise as its endpoint gives it; the course may stand in any folder of its host. */
+async function fetchDefinition(
   id: string,
-  seed: number,
   base: string | undefined,
   signal: AbortSignal,
-): Promise<Exercise> {
+): Promise<{ definition: ExerciseDefinition; edition: string }> {
   const root = new URL(base ?? document.documentElement.dataset.root ?? '/', document.baseURI);
   const response = await fetch(new URL(`exercises/${id}.json`, root), { signal });
   if (!response.ok) throw new Error(`the server answered ${response.status}`);
-  const { edition, definition } = await response.json();
-  return openExercise(definition, { edition, seed });
+  return response.json();
 }
 
 /** Level of the last heading before the workbench, so that its own go on from there. */

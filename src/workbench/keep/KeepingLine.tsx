@@ -1,8 +1,8 @@
 import { type ChangeEvent, useRef, useState } from 'react';
 import type { Refusal } from '../../solver/document/refusal.ts';
+import { openDraft } from '../edit/openDraft.ts';
 import { answerOf } from '../proof/answerOf.ts';
 import { useBench } from '../state/bench.ts';
-
 import type { Keeper } from './keeper.ts';
 import { KEEPING_WORDS, type Keeping, WHY_OFF } from './keeping.ts';
 import { saveFile } from './saveFile.ts';
@@ -43,7 +43,7 @@ export function KeepingLine({ keeping, keeper }: { keeping: Keeping; keeper: Kee
 }
 
 function OpenFile() {
-  const { exercise, edit } = useBench();
+  const { exercise, desk, edit } = useBench();
   const field = useRef<HTMLInputElement>(null);
   const [refusal, setRefusal] = useState<Refusal | null>(null);
 
@@ -51,8 +51,7 @@ function OpenFile() {
     const { files } = event.target;
     const file = files?.[0];
     if (!file) return;
-    const { draftFromText, openDraft } = await import('./openFile.ts');
-    const read = draftFromText(await file.text(), exercise);
+    const read = await desk.ask({ ask: 'read', exercise, text: await file.text() });
     // The same file may be chosen again once it has been mended.
     event.target.value = '';
     setRefusal(read.ok ? null : read.refusal);

@@ -1,19 +1,17 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useBench } from '../state/bench.ts';
 import { Heading } from '../words/Heading.tsx';
 import { Attempts } from './Attempts.tsx';
 import { answerOf } from './answerOf.ts';
 import { FaultGuess } from './FaultGuess.tsx';
 import { Hints } from './Hints.tsx';
-import { createProver, type Prover } from './prover.ts';
 import { RequirementLine } from './RequirementLine.tsx';
 import { stampOf } from './record.ts';
 import { verdict } from './verdict.ts';
 
 /** The proof sheet: what was asked, what was measured, in which pose, and one button to see it. */
 export function ProofSheet() {
-  const { session, exercise, dispatch } = useBench();
-  const prover = useProver();
+  const { session, exercise, desk, dispatch } = useBench();
   const [proving, setProving] = useState<'no' | 'yes' | 'failed'>('no');
   const proof = session.proofs.at(-1);
   const stale = proof !== undefined && proof.stamp !== stampOf(session.history);
@@ -25,7 +23,11 @@ export function ProofSheet() {
     setProving('yes');
     dispatch({ do: 'say', said: 'Proving …' });
     try {
-      const { result, messages } = await prover().prove(exercise, answerOf(proved, exercise));
+      const { result, messages } = await desk.ask({
+        ask: 'prove',
+        exercise,
+        answer: answerOf(proved, exercise),
+      });
       const stamp = stampOf(proved.history);
       dispatch({ do: 'prove', proof: { when: Date.now(), result, messages, stamp, guess: proved.guess } });
       dispatch({ do: 'say', said: `Proof done. ${verdict(result)}` });
@@ -80,19 +82,4 @@ function noteFor(mustGuess: boolean, proved: boolean, stale: boolean): string {
   if (mustGuess) return 'Say first what the fault is.';
   if (!proved) return 'It moves what an animator may move, in every way asked, and measures.';
   return stale ? 'The sheet below is of an earlier state.' : 'The sheet below is of the rig as it stands.';
-}
-
-function useProver(): () => Prover {
-  const prover = useRef<Prover | null>(null);
-  useEffect(
-    () => () => {
-      prover.current?.close();
-      prover.current = null;
-    },
-    [],
-  );
-  return () => {
-    prover.current ??= createProver();
-    return prover.current;
-  };
 }

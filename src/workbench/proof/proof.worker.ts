@@ -1,12 +1,11 @@
-import type { Answer, Exercise } from '../../grader/exercise/definition.ts';
-import { proveAnswer } from './proveAnswer.ts';
+import { type Request, work } from '../desk/work.ts';
 
-/** Proves answers off the page's own thread. Every message is answered by one of the same `id`. */
-self.onmessage = ({ data }: MessageEvent<{ id: number; exercise: Exercise; answer: Answer }>) => {
-  const { id, exercise, answer } = data;
+/** Opens exercises, reads files and proves answers off the page's own thread. Each message is answered by its `id`. */
+self.onmessage = ({ data }: MessageEvent<{ id: number; request: Request }>) => {
+  const { id, request } = data;
   try {
-    self.postMessage({ id, proved: proveAnswer(exercise, answer) });
+    self.postMessage({ id, done: work(request) });
   } catch (error) {
-    self.postMessage({ id, failed: String(error) });
+    self.postMessage({ id, failed: error instanceof Error ? error.message : String(error) });
   }
 };

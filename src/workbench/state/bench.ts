@@ -1,12 +1,14 @@
 import { createContext, useContext } from 'react';
 import type { Exercise } from '../../grader/exercise/definition.ts';
 import type { Flag } from '../../solver/index.ts';
+import type { Desk } from '../desk/desk.ts';
 import type { Edit } from '../edit/draft.ts';
 import type { Action, Session } from './session.ts';
 
 /** What every part of one workbench is given. */
 export interface Bench {
   readonly exercise: Exercise;
+  readonly desk: Desk;
   readonly session: Session;
   /** The links ("bone.link") and drivers of the rig's cycle; none where it can be evaluated. */
   readonly cycle: readonly string[];

@@ -1,7 +1,7 @@
 import { readAnswerText } from '../../grader/answer.ts';
 import type { Exercise } from '../../grader/exercise/definition.ts';
 import type { Reading } from '../../solver/document/refusal.ts';
-import type { Draft, Edit } from '../edit/draft.ts';
+import type { Draft } from '../edit/draft.ts';
 
 /** The work in an answer document for this exercise, or why it cannot be taken. */
 export function draftFromText(text: string, exercise: Exercise): Reading<Draft> {
@@ -13,11 +13,6 @@ export function draftFromText(text: string, exercise: Exercise): Reading<Draft> 
   }
   if (seed !== exercise.seed) return refused('/seed', `the variant of seed ${seed}`, `that of seed ${exercise.seed}`);
   return { ok: true, value: { rig: rig!, parts: parts ?? {} } };
-}
-
-/** Taking a file's work is a step like any other, so that undo brings back what was there. */
-export function openDraft(draft: Draft): Edit {
-  return { says: 'open a file', apply: () => draft };
 }
 
 function refused(place: string, found: string, expected: string): Reading<never> {

@@ -1,0 +1,31 @@
+import type { Answer, Exercise, ExerciseDefinition } from '../../grader/exercise/definition.ts';
+import { openExercise } from '../../grader/exercise/open.ts';
+import type { Reading } from '../../solver/document/refusal.ts';
+import type { Draft } from '../edit/draft.ts';
+import { draftFromText } from './draftFromText.ts';
+import { type Proved, proveAnswer } from './proveAnswer.ts';
+
+/** What the page asks of the grader, as plain data. */
+export type Request =
+  | { ask: 'open'; definition: ExerciseDefinition; edition: string; seed: number }
+  | { ask: 'prove'; exercise: Exercise; answer: Answer }
+  | { ask: 'read'; exercise: Exercise; text: string };
+
+/** What comes of each. */
+export interface Replies {
+  open: Exercise;
+  prove: Proved;
+  read: Reading<Draft>;
+}
+
+/** Does one piece of grading work: in the worker, or on the page's own thread where there is none. */
+export function work(request: Request): Replies[Request['ask']] {
+  switch (request.ask) {
+    case 'open':
+      return openExercise(request.definition, { edition: request.edition, seed: request.seed });
+    case 'prove':
+      return proveAnswer(request.exercise, request.answer);
+    case 'read':
+      return draftFromText(request.text, request.exercise);
+  }
+}
