@@ -57,7 +57,7 @@ export function prove(exercise: Exercise, work: Work, depth: Depth = 'hunt'): Pr
 function probesFor(subject: Subject, { inputs }: Work, depth: Depth): CommonProbes {
   if (!inputs) return commonProbes(subject, depth);
   const values = Float64Array.from(subject.inputs, ({ id, rest }) => inputs[id] ?? rest);
-  return { depth: 'ladder', ladder: [values], further: [], keptOut: () => false };
+  return { depth: 'ladder', ladder: [values], further: [], keptOut: () => false, isKnownOut: () => false };
 }
 
 /** Parts that inputs move, so that an unbound one is asked for by name. */

@@ -23,14 +23,26 @@ export interface CommonProbes {
   /** Beyond the ladder: near singular places, and spread from the seed. */
   further: Float64Array[];
   keptOut: (values: Float64Array) => boolean;
+  /** The same for probes that never change, each found out once. */
+  isKnownOut: (probe: Float64Array) => boolean;
 }
 
 export function commonProbes(subject: Subject, depth: Depth): CommonProbes {
   const rungs = ladder(subject.inputs);
   const keptOut = keepOutTest(subject);
-  if (depth === 'ladder') return { depth, ladder: rungs, further: [], keptOut };
+  const common = { depth, ladder: rungs, keptOut, isKnownOut: once(keptOut) };
+  if (depth === 'ladder') return { ...common, further: [] };
   const fill = fillProbes(subject.inputs, FILL_COUNT, subject.exercise.seed);
-  return { depth, ladder: rungs, further: [...singularProbes(subject, rungs), ...fill], keptOut };
+  return { ...common, further: [...singularProbes(subject, rungs), ...fill] };
+}
+
+function once(test: (values: Float64Array) => boolean): (values: Float64Array) => boolean {
+  const known = new Map<Float64Array, boolean>();
+  return (values) => {
+    const found = known.get(values) ?? test(values);
+    known.set(values, found);
+    return found;
+  };
 }
 
 interface Measured {
@@ -47,10 +59,19 @@ export function probed(
   common: CommonProbes,
 ): Omit<Finding, 'requirement'> {
   const worse: Worse = kind.atLeast ? (a, b) => a < b : (a, b) => a > b;
-  const measure = guarded(kind, kind.meter(requirement, subject), common.keptOut);
+  const [fine, broken] = kind.atLeast ? [Number.POSITIVE_INFINITY, 0] : [0, Number.POSITIVE_INFINITY];
+  const meter = kind.meter(requirement, subject);
+  /** What is no number is the worst there is. */
+  const sound: Meter = (values) => {
+    const found = meter(values);
+    return Number.isNaN(found) ? broken : found;
+  };
+  /** A kept-out pose measures as nothing wrong. */
+  const measure: Meter = (values) => (common.keptOut(values) ? fine : sound(values));
   const measureHeld = (probe: Float64Array): Measured => {
     const values = held(requirement, subject, probe);
-    return { values, measured: measure(values) };
+    const isFine = values === probe ? common.isKnownOut(probe) : common.keptOut(values);
+    return { values, measured: isFine ? fine : sound(values) };
   };
   const canonical = (kind.probes?.(requirement, subject, common.ladder) ?? common.ladder).map(measureHeld);
   const tried = kind.probes ? canonical : [...canonical, ...common.further.map(measureHeld)];
@@ -69,16 +90,6 @@ export function probed(
     profile: canonical.map(({ measured: value }) => value),
     worst: worst.values,
     meter: measure,
-  };
-}
-
-/** A kept-out pose measures as nothing wrong; what is no number as the worst there is. */
-function guarded(kind: BehaviourKind<Requirement>, meter: Meter, keptOut: CommonProbes['keptOut']): Meter {
-  const [fine, broken] = kind.atLeast ? [Number.POSITIVE_INFINITY, 0] : [0, Number.POSITIVE_INFINITY];
-  return (values) => {
-    if (keptOut(values)) return fine;
-    const found = meter(values);
-    return Number.isNaN(found) ? broken : found;
   };
 }
 

@@ -4,10 +4,11 @@ import type { Requirement } from '../requirements/table.ts';
 import type { Subject } from '../subject.ts';
 import { worldAt, worldOffset } from '../subject.ts';
 
-/** The probe with the inputs that the requirement holds (`at`) at their values. */
+/** The probe with the inputs that the requirement holds (`at`) at their values; itself where none is held. */
 export function held(requirement: Requirement, subject: Subject, probe: Float64Array): Float64Array {
+  if (!requirement.at) return probe;
   const values = probe.slice();
-  for (const [id, value] of Object.entries(requirement.at ?? {})) values[subject.inputIndex.get(id)!] = value;
+  for (const [id, value] of Object.entries(requirement.at)) values[subject.inputIndex.get(id)!] = value;
   return values;
 }
 
