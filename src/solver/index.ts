@@ -1,5 +1,6 @@
 /** The solver's public face. */
 export { type Compiled, compile } from './compile/compile.ts';
+export { waits } from './compile/waits.ts';
 export { poseReader, readPose, readPoseText } from './document/readPose.ts';
 export { readRig, readRigText } from './document/readRig.ts';
 export * from './document/refusal.ts';
@@ -19,4 +20,3 @@ export { LAST_WORD, type Side, type SideWords, sideOf, swapSide } from './mirror
 export { packPose } from './pose/packPose.ts';
 export { restPose } from './pose/restPose.ts';
 export * from './program.ts';
-export { waits } from './compile/waits.ts';
