@@ -1,0 +1,101 @@
+/**
+ * Makes the eyeballs for the exercises: a ball about its middle, and a stub on it where the pupil is, for a plain ball
+ * hides its turning. Run from the project's folder: node scripts/eye-meshes.mjs
+ */
+import { writeFileSync } from 'node:fs';
+
+const SEGMENTS = 8;
+const RINGS = 6;
+
+const FORWARD = [0, 0, 1];
+const OUTWARD = [0.6, 0, 0.8];
+const HIGH = [0, 0.6, 0.8];
+
+const carved = (gaze) => [{ middle: [0.15, 1.5, 0], radius: 0.06, gaze }];
+const pair = (x, gaze, radius) => [
+  { middle: [x, 0.3, 0], radius, gaze },
+  { middle: [-x, 0.3, 0], radius, gaze: [-gaze[0], gaze[1], gaze[2]] },
+];
+
+const meshes = {
+  flinch: { ahead: carved(FORWARD), outward: carved(OUTWARD), high: carved(HIGH) },
+  'ball-in-its-socket': { ahead: carved(FORWARD), outward: carved(OUTWARD), high: carved(HIGH) },
+  'off-the-middle': { otter: pair(0.03, FORWARD, 0.012), toad: pair(0.06, FORWARD, 0.015) },
+  'meet-at-the-holder': {
+    otter: pair(0.03, FORWARD, 0.012),
+    toad: pair(0.06, OUTWARD, 0.015),
+    high: pair(0.03, HIGH, 0.012),
+  },
+};
+
+for (const [exercise, all] of Object.entries(meshes)) {
+  for (const [name, balls] of Object.entries(all)) {
+    const mesh = { positions: [], triangles: [] };
+    for (const ball of balls) {
+      addLoft(mesh, ballRings(ball));
+      addLoft(mesh, stubRings(ball));
+    }
+    writeFileSync(`content/exercises/${exercise}/mesh-${name}.json`, `${JSON.stringify(mesh)}\n`);
+  }
+}
+
+/** From the back of the ball to its front; the first and last ring are small enough to look like a point. */
+function ballRings({ middle, radius, gaze }) {
+  return Array.from({ length: RINGS + 1 }, (_, i) => {
+    const angle = Math.PI * (0.02 + (0.96 * i) / RINGS);
+    return ring(middle, gaze, -radius * Math.cos(angle), radius * Math.sin(angle));
+  });
+}
+
+function stubRings({ middle, radius, gaze }) {
+  return [ring(middle, gaze, 0.9 * radius, 0.3 * radius), ring(middle, gaze, 1.2 * radius, 0.2 * radius)];
+}
+
+function ring(middle, along, distance, radius) {
+  const [side, over] = across(along);
+  return Array.from({ length: SEGMENTS }, (_, k) => {
+    const angle = (2 * Math.PI * k) / SEGMENTS;
+    const out = plus(times(side, radius * Math.cos(angle)), times(over, radius * Math.sin(angle)));
+    return plus(middle, plus(times(along, distance), out));
+  });
+}
+
+/** Joins rings into a closed skin whose triangles face outward. */
+function addLoft({ positions, triangles }, rings) {
+  const first = positions.length / 3;
+  positions.push(...rings.flat(2).map((metres) => Number(metres.toFixed(6))));
+  const corner = (at, k) => first + SEGMENTS * at + (k % SEGMENTS);
+  for (let at = 0; at + 1 < rings.length; at++) {
+    for (let k = 0; k < SEGMENTS; k++) {
+      const [a, b, c, d] = [corner(at, k), corner(at, k + 1), corner(at + 1, k + 1), corner(at + 1, k)];
+      triangles.push(a, b, c, a, c, d);
+    }
+  }
+  const last = rings.length - 1;
+  for (let k = 1; k + 1 < SEGMENTS; k++) {
+    triangles.push(corner(0, 0), corner(0, k + 1), corner(0, k));
+    triangles.push(corner(last, 0), corner(last, k), corner(last, k + 1));
+  }
+}
+
+/** Two directions across a third, so that side × over runs along it. */
+function across(along) {
+  const side = unit(cross([0, 1, 0], along));
+  return [side, cross(along, side)];
+}
+
+function plus(a, b) {
+  return a.map((value, i) => value + b[i]);
+}
+
+function times(a, factor) {
+  return a.map((value) => value * factor);
+}
+
+function cross([a, b, c], [x, y, z]) {
+  return [b * z - c * y, c * x - a * z, a * y - b * x];
+}
+
+function unit(a) {
+  return times(a, 1 / Math.hypot(...a));
+}
