@@ -105,10 +105,10 @@ describe('lesson 3.1 says what the solver does', () => {
   test('the Heron bends down as the answer says', () => {
     const q = [1, 0, 0, 2].map((part) => part / Math.sqrt(5));
     const { axis } = solved(heron, {});
-    expectClose(axis('head', 'z'), [0, -0.8, 0.6], 1e-15);
-    expectClose(axis('head', 'y'), turned(q, [0, 1, 0]), 1e-15);
+    expectClose(axis('heron_head', 'z'), [0, -0.8, 0.6], 1e-15);
+    expectClose(axis('heron_head', 'y'), turned(q, [0, 1, 0]), 1e-15);
     expectClose((2 * Math.asin(q[0]!) * 180) / Math.PI, 53.13, 5e-3);
-    const [, down, ahead] = solved(withWeight(0.5, heron), {}).axis('head', 'z');
+    const [, down, ahead] = solved(withWeight(0.5, heron), {}).axis('heron_head', 'z');
     expectClose((0.6 * -down!) / ahead!, 0.3, 1e-12);
   });
 });

@@ -92,8 +92,8 @@ describe('lesson 5.3 says what the solver does', () => {
   test('the Heron at 35 of 100 looks 26° aside, and never with the sign in place of the map', () => {
     const pose = { switches: { 'body.calm': 35 } };
     const { weights, aside } = solved(heron, pose);
-    expectClose(weights['head.watch']!, 0.65, 1e-15);
-    expectClose(aside('head'), 26, 1e-12);
+    expectClose(weights['heron_head.watch']!, 0.65, 1e-15);
+    expectClose(aside('heron_head'), 26, 1e-12);
     const minus = withDrivers(heron, -1, {
       keys: [
         [0, 0],
@@ -101,7 +101,7 @@ describe('lesson 5.3 says what the solver does', () => {
       ],
     });
     for (const calm of [0, 35, 100]) {
-      expect(solved(minus, { switches: { 'body.calm': calm } }).weights['head.watch']).toBe(0);
+      expect(solved(minus, { switches: { 'body.calm': calm } }).weights['heron_head.watch']).toBe(0);
     }
     const upright = withDrivers(heron, 1, {
       keys: [
@@ -109,6 +109,6 @@ describe('lesson 5.3 says what the solver does', () => {
         [100, 1],
       ],
     });
-    expectClose(solved(upright, pose).aside('head'), 14, 1e-12);
+    expectClose(solved(upright, pose).aside('heron_head'), 14, 1e-12);
   });
 });
