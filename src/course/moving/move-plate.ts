@@ -29,6 +29,8 @@ export function movePlate(plate: HTMLElement): void {
     for (const slider of sliders) slider.value = slider.dataset.rest!;
     update();
   });
+  // A slider may have been moved before this was loaded.
+  update();
 }
 
 /** Sets the paths of the bones anew and puts them in order, the furthest first. */
