@@ -27,10 +27,17 @@ export function markingOf(exercise: Exercise): Marking {
   };
 }
 
-/** Grades an answer that holds a rig. The same marking and answer give the same bits everywhere. */
+/** Grades an answer. The same marking and answer give the same bits everywhere. */
 export function grade(marking: Marking, answer: Answer): Graded {
+  const { exercise } = marking;
+  const graded = gradeWork(marking, workOf(exercise, answer));
+  return answer.edition === exercise.edition ? graded : { ...graded, flags: ['edition-differs'] };
+}
+
+/** Grades what was handed in, in whatever document. */
+export function gradeWork(marking: Marking, work: Work): Graded {
   const { exercise, gates } = marking;
-  const proof = prove(exercise, workOf(exercise, answer));
+  const proof = prove(exercise, work);
   const requirements = proof.findings.map((finding) => resultOf(marking, proof, finding));
   const gatesHold = requirements.every(({ id, status }) => !gates.has(id) || status === 'met');
   return {
@@ -41,7 +48,7 @@ export function grade(marking: Marking, answer: Answer): Graded {
     passed: requirements.every(({ status }) => status === 'met'),
     mark: gatesHold ? shareMet(requirements) : 0,
     requirements,
-    flags: answer.edition === exercise.edition ? [] : ['edition-differs'],
+    flags: [],
   };
 }
 

@@ -1,9 +1,8 @@
 import type { Pose } from '../../solver/document/rig.ts';
 import { checkVariant } from '../exercise/checkVariant.ts';
-import type { Answer } from '../exercise/definition.ts';
-import { grade, type Marking } from '../grade.ts';
+import { gradeWork, type Marking } from '../grade.ts';
 import { prove } from '../prove.ts';
-import { kindOf } from '../requirements/table.ts';
+import { kindOf, type Requirement } from '../requirements/table.ts';
 import type { Graded } from '../result.ts';
 import { type Subject, subjectOf } from '../subject.ts';
 import { asWritten, type Candidate, freeOnes, isLeftOpen, mutantsOf, rightOnes } from './candidates.ts';
@@ -31,7 +30,7 @@ export function auditVariant(marking: Marking, options: AuditOptions): VariantAu
   const findings = checkVariant(marking);
   counts.margins = findings.length;
   const where = `${exercise.id} (${exercise.structure}, size ${exercise.size})`;
-  const gradeOne = (candidate: Candidate) => grade(marking, answerOf(marking, candidate));
+  const gradeOne = (candidate: Candidate) => gradeWork(marking, candidate);
   const free = freeOnes(exercise);
 
   for (const candidate of [...exercise.references.flatMap((one) => rightOnes(exercise, one)), ...free]) {
@@ -96,11 +95,6 @@ export function auditVariant(marking: Marking, options: AuditOptions): VariantAu
   }
 }
 
-function answerOf({ exercise }: Marking, { rig, parts }: Candidate): Answer {
-  const { id, edition, seed } = exercise;
-  return { format: 'counterpose/answer', version: 1, exercise: id, edition, seed, rig, parts };
-}
-
 const missedOf = (result: Graded): string[] =>
   result.requirements.filter(({ status }) => status !== 'met').map(({ id }) => id);
 
@@ -114,19 +108,21 @@ function seenIn(marking: Marking, candidate: Candidate): Seen | null {
   return subject && seenOf(subject);
 }
 
-/** The judge's word: structure is read off the document as it is; behaviour is hunted in the judge's own way. */
+/**
+ * The judge's word: structure is read off the document as it is; behaviour is hunted in the judge's own way. In a pose
+ * that is handed in there is nothing to hunt.
+ */
 function judged(marking: Marking, candidate: Candidate, { samples }: AuditOptions): 'broken' | 'sound' {
   const { exercise } = marking;
   const subject = subjectIn(marking, candidate);
   if (!subject) return 'broken';
-  const structural = prove(
-    { ...exercise, requirements: exercise.requirements.filter((one) => kindOf(one).about === 'structure') },
-    candidate,
-  );
+  const isRead = (one: Requirement) => candidate.inputs !== undefined || kindOf(one).about === 'structure';
+  const structural = prove({ ...exercise, requirements: exercise.requirements.filter(isRead) }, candidate);
   if (structural.findings.some(({ status }) => status === 'missed')) return 'broken';
   const isUnbound = exercise.parts.some(({ id }) => subject.binding.get(id) === null);
   if (isUnbound) return 'broken';
-  return exercise.requirements.some((one) => breaks(one, subject, samples, 29)) ? 'broken' : 'sound';
+  const hunted = exercise.requirements.filter((one) => !isRead(one));
+  return hunted.some((one) => breaks(one, subject, samples, 29)) ? 'broken' : 'sound';
 }
 
 /** Channels and switches that a pose moves. */

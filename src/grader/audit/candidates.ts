@@ -2,14 +2,14 @@ import type { Rig } from '../../solver/document/rig.ts';
 import { readRig } from '../../solver/index.ts';
 import type { Exercise } from '../exercise/definition.ts';
 import { editRig } from '../exercise/editRig.ts';
+import { responseKindOf, type Work } from '../responses/response.ts';
 import { EQUIVALENTS, renameFree } from './equivalents/table.ts';
 import { MUTATIONS } from './mutants/table.ts';
 import type { Variation } from './variation.ts';
 
-/** A rig to be graded, with the parts that are not bound by their names. */
-export interface Candidate {
+/** What is to be graded: a rig with the parts that are not bound by their names, or what is answered beside it. */
+export interface Candidate extends Work {
   says: string;
-  rig: Rig;
   parts: Readonly<Record<string, string>>;
   /** Of a mutant: what of its reference it changes. */
   changed: readonly { bone: string; field: string }[];
@@ -18,11 +18,12 @@ export interface Candidate {
 type Built = Exercise['references'][number] | Exercise['wrongTurns'][number];
 
 export function asWritten(built: Built): Candidate {
-  return { says: built.id, rig: built.rig, parts: built.parts ?? {}, changed: [] };
+  return { ...built, says: built.id, parts: built.parts ?? {}, changed: [] };
 }
 
-/** The reference and every other way of writing it. */
+/** The reference and every other way of writing it; of a response there is only the one. */
 export function rightOnes(exercise: Exercise, reference: Exercise['references'][number]): Candidate[] {
+  if (responseKindOf(exercise.kind)) return [asWritten(reference)];
   const fixed = new Set(exercise.start.bones.map(({ name }) => name));
   const variations = [
     ...renameFree(reference.rig, fixed),
@@ -31,8 +32,9 @@ export function rightOnes(exercise: Exercise, reference: Exercise['references'][
   return [asWritten(reference), ...readable(exercise, reference, variations)];
 }
 
-/** Every mistake made in the reference that still reads as a rig. */
+/** Every mistake made in the reference that still reads as a rig; none in a response. */
 export function mutantsOf(exercise: Exercise, reference: Exercise['references'][number]): Candidate[] {
+  if (responseKindOf(exercise.kind)) return [];
   return readable(
     exercise,
     reference,
