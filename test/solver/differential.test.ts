@@ -14,7 +14,7 @@ import { randomPose, randomRig } from '../support/rigs.ts';
 import { drawPose } from './corpus/drawPose.ts';
 import { drawRig } from './corpus/drawRig.ts';
 
-const RIGS = Number(process.env.COUNTERPOSE_FUZZ ?? 1000);
+const RIGS = Number(process.env.COUNTERPOSE_FUZZ ?? 700);
 const POSES = 3;
 
 interface Trial {

@@ -8,7 +8,7 @@ import { type Draw, drawBySeed } from './corpus/draw.ts';
 import { drawPose } from './corpus/drawPose.ts';
 import { drawRig } from './corpus/drawRig.ts';
 
-const RIGS = Number(process.env.COUNTERPOSE_FUZZ ?? 3000);
+const RIGS = Number(process.env.COUNTERPOSE_FUZZ ?? 2000);
 const LENGTHS = [1e-6, 1e-3, 1, 1e3, 1e6];
 const SIZES = [...LENGTHS, 1e-9, 0, -1e-6, -1, -1e6];
 
