@@ -8,13 +8,13 @@ export interface AuditTask {
   id: string;
   seed: number;
   samples: number;
-  every: number;
+  mutants: number;
 }
 
 const { contentDir } = workerData as { contentDir?: string };
 const exercises = new Exercises(contentDir);
 
-serve(({ id, seed, samples, every }: AuditTask): VariantAudit => {
+serve(({ id, seed, samples, mutants }: AuditTask): VariantAudit => {
   const { definition, edition } = exercises.get(id)!;
-  return auditVariant(markingOf(openExercise(definition, { edition, seed })), { samples, every });
+  return auditVariant(markingOf(openExercise(definition, { edition, seed })), { samples, mutants });
 });

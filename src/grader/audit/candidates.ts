@@ -5,7 +5,8 @@ import { editRig } from '../exercise/editRig.ts';
 import { responseKindOf, type Work } from '../responses/response.ts';
 import { EQUIVALENTS, renameFree } from './equivalents/table.ts';
 import { MUTATIONS } from './mutants/table.ts';
-import type { Variation } from './variation.ts';
+import { equalAnswers, type WorkVariation, wrongAnswers } from './responses.ts';
+import type { Scope, Variation } from './variation.ts';
 
 /** What is to be graded: a rig with the parts that are not bound by their names, or what is answered beside it. */
 export interface Candidate extends Work {
@@ -21,25 +22,47 @@ export function asWritten(built: Built): Candidate {
   return { ...built, says: built.id, parts: built.parts ?? {}, changed: [] };
 }
 
-/** The reference and every other way of writing it; of a response there is only the one. */
+/** The reference and every other way of writing it. */
 export function rightOnes(exercise: Exercise, reference: Exercise['references'][number]): Candidate[] {
-  if (responseKindOf(exercise.kind)) return [asWritten(reference)];
+  if (responseKindOf(exercise.kind)) {
+    return [asWritten(reference), ...answersLike(reference, equalAnswers(exercise, reference))];
+  }
   const fixed = new Set(exercise.start.bones.map(({ name }) => name));
   const variations = [
     ...renameFree(reference.rig, fixed),
-    ...Object.values(EQUIVALENTS).flatMap((vary) => vary(reference.rig)),
+    ...Object.values(EQUIVALENTS).flatMap((vary) => vary(reference.rig, scopeOf(exercise, reference))),
   ];
   return [asWritten(reference), ...readable(exercise, reference, variations)];
 }
 
-/** Every mistake made in the reference that still reads as a rig; none in a response. */
+/** Every mistake made in the reference that can still be read. */
 export function mutantsOf(exercise: Exercise, reference: Exercise['references'][number]): Candidate[] {
-  if (responseKindOf(exercise.kind)) return [];
-  return readable(
-    exercise,
-    reference,
-    Object.values(MUTATIONS).flatMap((vary) => vary(reference.rig)),
-  );
+  if (responseKindOf(exercise.kind) && exercise.kind !== 'shape') {
+    return answersLike(reference, wrongAnswers(exercise, reference));
+  }
+  const variations = Object.values(MUTATIONS).flatMap((vary) => vary(reference.rig, scopeOf(exercise, reference)));
+  const mutants = readable(exercise, reference, variations);
+  return exercise.kind === 'shape' ? mutants.filter(({ rig }) => isMapAlone(exercise, reference.rig, rig)) : mutants;
+}
+
+function answersLike(reference: Built, variations: readonly WorkVariation[]): Candidate[] {
+  return variations.map(([says, work]) => ({ ...asWritten(reference), ...work, says: `${reference.id}, ${says}` }));
+}
+
+/** Whether nothing but the map that is asked for differs. */
+function isMapAlone({ shape }: Exercise, before: Rig, after: Rig): boolean {
+  const withoutMap = (rig: Rig) =>
+    JSON.stringify(rig, (_, value) => (value?.name === shape ? { ...value, map: null } : value));
+  return withoutMap(before) === withoutMap(after);
+}
+
+/** What the exercise speaks of in a reference. */
+function scopeOf(exercise: Exercise, { parts = {} }: Built): Scope {
+  const bound = exercise.parts.map(({ id, name }) => (parts[id] ?? name).split('.')[0]!);
+  return {
+    spoken: new Set([...exercise.start.bones.map(({ name }) => name), ...bound]),
+    sizes: exercise.inputs.some(({ channel }) => channel?.startsWith('size')),
+  };
 }
 
 /** Rigs that look different and that the author calls right. */

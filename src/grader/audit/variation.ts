@@ -8,8 +8,16 @@ export interface Variation {
   renamed?: ReadonlyMap<string, string>;
 }
 
+/** What of a rig the exercise speaks of, so that other ways of writing it leave that alone. */
+export interface Scope {
+  /** Bones of the start, and those that stand for parts. */
+  spoken: ReadonlySet<string>;
+  /** The proof changes the size of something. */
+  sizes: boolean;
+}
+
 /** A way to make variations of a rig. */
-export type Vary = (rig: Rig) => Variation[];
+export type Vary = (rig: Rig, scope: Scope) => Variation[];
 
 /** One variation for each change of one link; null takes the link away. */
 export function varyLinks(

@@ -49,7 +49,8 @@ function reflectExercise(drawn: Drawn): Drawn {
   };
 }
 
-function scaleExercise(drawn: Drawn, factor: number): Drawn {
+/** The same exercise with every length in it `factor` times as long. */
+export function scaleExercise<T extends Drawn>(drawn: T, factor: number): T {
   if (factor === 1) return drawn;
   const scaleBuilt = <T extends Built>(built: T): T => {
     return {

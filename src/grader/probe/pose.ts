@@ -35,3 +35,13 @@ function tripleOf(bones: Map<string, Open>, name: string, channel: 'move' | 'tur
   bone[channel] ??= channel === 'size' ? [1, 1, 1] : [0, 0, 0];
   return bone[channel];
 }
+
+/** How many channels and switches a pose moves. */
+export function channelsOffRest({ bones = {}, switches = {} }: Pose): number {
+  const channels = Object.values(bones).flatMap(({ move, turn, size }) => [
+    ...(move ?? []).filter((value) => value !== 0),
+    ...(turn && 'angles' in turn ? turn.angles.filter((value) => value !== 0) : []),
+    ...(size ?? []).filter((value) => value !== 1),
+  ]);
+  return channels.length + Object.keys(switches).length;
+}

@@ -1,5 +1,6 @@
 import type { Bone } from '../../solver/document/rig.ts';
 import type { StructureKind } from './kind.ts';
+import { linkMeant } from './linkMeant.ts';
 import { type RequirementBase, requirementReader } from './requirement.ts';
 
 export interface KeptAsGiven extends RequirementBase {
@@ -34,15 +35,20 @@ const OPEN = [false, false, false] as const;
 /** Links and switches of the start must still stand as they were; new ones beside them are free. */
 function stays(given: Bone, built: Bone, field: string): boolean {
   if (field === 'links' || field === 'switches') {
-    const now: readonly { name: string }[] = built[field] ?? [];
-    return (given[field] ?? []).every((old) =>
+    const now = namedOf(built, field);
+    return namedOf(given, field).every((old) =>
       alike(
         old,
-        now.find((item) => item.name === old.name),
+        now.find(({ name }) => name === old.name),
       ),
     );
   }
   return alike(fieldOf(given, field), fieldOf(built, field));
+}
+
+function namedOf(bone: Bone, field: 'links' | 'switches'): readonly { name: string }[] {
+  if (field === 'links') return (bone.links ?? []).map(linkMeant);
+  return (bone.switches ?? []).map((own) => ({ sliding: false, ...own }));
 }
 
 function fieldOf(bone: Bone, field: string): unknown {

@@ -1,6 +1,8 @@
 import { renameInRig } from '../../../solver/document/renaming.ts';
 import type { FollowLink, Link, Rig } from '../../../solver/document/rig.ts';
 import { type Variation, type Vary, varyBones, varyDrivers, withBone } from '../variation.ts';
+import { followForParent, interpose, parentForFollow } from './parents.ts';
+import { axisByVector, negateTurn, spellOut, swapIndependent } from './writing.ts';
 
 /** Bones that the exercise does not fix by name: `fixed` holds those that must keep theirs. */
 export function renameFree(rig: Rig, fixed: ReadonlySet<string>): Variation[] {
@@ -108,4 +110,11 @@ export const EQUIVALENTS: Readonly<Record<string, Vary>> = {
   splitInput,
   widenMap,
   addIdleLink,
+  parentForFollow,
+  followForParent,
+  interpose,
+  spellOut,
+  axisByVector,
+  negateTurn,
+  swapIndependent,
 };

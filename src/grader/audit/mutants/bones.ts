@@ -54,6 +54,21 @@ export const lockBone: Vary = (rig) =>
     return bone.role === 'control' ? [['locked', { ...bone, locks: { move: all, turn: all, size: all } }]] : [];
   });
 
+/** Every lock left open. */
+export const unlockBone: Vary = (rig) =>
+  varyBones(rig, (bone) => {
+    const { locks, ...open } = bone;
+    return locks && JSON.stringify(locks).includes('true') ? [['locks left open', open]] : [];
+  });
+
+/** Turned in another order of axes. */
+export const reorderTurns: Vary = (rig) =>
+  varyBones(rig, (bone) => {
+    if (bone.role !== 'control') return [];
+    const turnOrder = (bone.turnOrder ?? 'xyz') === 'xyz' ? 'zyx' : 'xyz';
+    return [[`turns in the order ${turnOrder}`, { ...bone, turnOrder }]];
+  });
+
 /** A switch that does not slide, or rests at its other end. */
 export const reswitch: Vary = (rig) =>
   varyBones(rig, (bone) =>

@@ -87,6 +87,37 @@ function residedSource(from: DriverSource): DriverSource {
   return { switch: `${swapSide(bone)}.${name}` };
 }
 
+const NEXT = { x: 'y', y: 'z', z: 'x' } as const;
+
+/** Another switch, or another axis, read. */
+export const rewireInput: Vary = (rig) => {
+  const switches = rig.bones.flatMap((bone) => (bone.switches ?? []).map((own) => `${bone.name}.${own.name}`));
+  return varyDrivers(rig, (driver) =>
+    driver.inputs.flatMap((input, at) =>
+      otherSources(input.from, switches).map((from): [string, Driver] => [
+        `input ${at + 1} reads ${JSON.stringify(from)}`,
+        { ...driver, inputs: driver.inputs.map((one, i) => (i === at ? { ...one, from } : one)) },
+      ]),
+    ),
+  );
+};
+
+function otherSources(from: DriverSource, switches: readonly string[]): DriverSource[] {
+  if ('switch' in from) return switches.filter((name) => name !== from.switch).map((name) => ({ switch: name }));
+  if ('turn' in from) return [{ turn: { ...from.turn, axis: NEXT[from.turn.axis] } }];
+  return 'shift' in from ? [{ shift: { ...from.shift, axis: NEXT[from.shift.axis] } }] : [];
+}
+
+/** Another axis of the bone driven. */
+export const rechannelDriver: Vary = (rig) =>
+  varyDrivers(rig, (driver) => {
+    const { output } = driver;
+    if (!('channel' in output)) return [];
+    const [channel, axis] = output.channel.split('.') as ['move' | 'turn', 'x' | 'y' | 'z'];
+    const other = `${channel}.${NEXT[axis]}` as const;
+    return [[`drives ${other}`, { ...driver, output: { ...output, channel: other } }]];
+  });
+
 /** Another link of the same bone driven. */
 export const redirectDriver: Vary = (rig) =>
   varyDrivers(rig, (driver) => {

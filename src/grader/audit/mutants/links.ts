@@ -1,4 +1,4 @@
-import type { Axis, AxisName, Link } from '../../../solver/document/rig.ts';
+import type { Link } from '../../../solver/document/rig.ts';
 import { swapSide } from '../../../solver/index.ts';
 import type { Vary } from '../variation.ts';
 import { varyLinks, withBone } from '../variation.ts';
@@ -44,21 +44,6 @@ export const reweight: Vary = (rig) =>
     ['at no weight', { ...link, weight: 0 }],
   ]);
 
-/** The axis reversed, or another one. */
-export const reaxis: Vary = (rig) =>
-  varyLinks(rig, (link) => {
-    if (link.kind !== 'aim') return [];
-    const was = link.axis ?? '+z';
-    return otherAxes(was).map((axis) => [`aims ${axis} in place of ${was}`, { ...link, axis }]);
-  });
-
-function otherAxes(axis: Axis): Axis[] {
-  if (typeof axis !== 'string') return [[0 - axis[0], 0 - axis[1], 0 - axis[2]]];
-  const reversed = `${axis[0] === '+' ? '-' : '+'}${axis[1]}` as AxisName;
-  const turned = `+${axis[1] === 'x' ? 'y' : 'x'}` as AxisName;
-  return [reversed, turned];
-}
-
 /** The offset lost, or kept where none was meant. */
 export const reoffset: Vary = (rig) =>
   varyLinks(rig, (link) => {
@@ -96,14 +81,6 @@ export const repoint: Vary = (rig) =>
     return [
       [`reads the ${at === 0 ? 'base' : 'tip'} of ${link.target.bone}`, { ...link, target: { ...link.target, at } }],
     ];
-  });
-
-/** The up vector forgotten. */
-export const dropUp: Vary = (rig) =>
-  varyLinks(rig, (link) => {
-    if (link.kind !== 'aim' || !link.up) return [];
-    const { up: _up, ...bare } = link;
-    return [['up forgotten', bare]];
   });
 
 /** Sides of a span, or its bounds, changed. */
