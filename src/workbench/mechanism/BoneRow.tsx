@@ -68,11 +68,9 @@ export function BoneRow({ scope, bone, serves }: Props) {
       )}
       <p className="wb-adds">
         <AddLink scope={scope} bone={name} />
-        {!scope.keeps(name, 'switches') && (
-          <button type="button" onClick={addOwnSwitch}>
-            Add a switch<span className="unseen"> to {name}</span>
-          </button>
-        )}
+        <button type="button" onClick={addOwnSwitch}>
+          Add a switch<span className="unseen"> to {name}</span>
+        </button>
         <button type="button" aria-expanded={open} aria-controls={idOf(`rest ${name}`)} onClick={() => setOpen(!open)}>
           Rest and locks<span className="unseen"> of {name}</span>
         </button>

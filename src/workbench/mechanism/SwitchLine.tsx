@@ -1,7 +1,7 @@
 import type { Switch } from '../../solver/document/rig.ts';
 import { removeSwitch, reorderSwitch } from '../edit/switches.ts';
 import type { Scope } from '../sentence/scope.ts';
-import { switchSentence } from '../sentence/switchSentence.ts';
+import { isKeptSwitch, switchSentence } from '../sentence/switchSentence.ts';
 import { useBench } from '../state/bench.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
 import { Asides } from './Asides.tsx';
@@ -18,7 +18,7 @@ export function SwitchLine({ scope, bone, own }: Props) {
   return (
     <li id={idOf(slot)} className="wb-sentence">
       <SentenceView slot={slot} sentence={switchSentence(scope, bone, own)} />
-      {!scope.keeps(bone, 'switches') && (
+      {!isKeptSwitch(scope, bone, own.name) && (
         <Asides
           of={`the switch ${bone}.${own.name}`}
           slot={slot}

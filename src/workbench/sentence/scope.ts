@@ -9,6 +9,8 @@ export interface Scope {
   readonly keeps: (bone: string, field?: string) => boolean;
   /** Whether the start had this link, so that a kept list of links holds it. */
   readonly given: (bone: string, link: string) => boolean;
+  /** The same of a switch: beside kept ones, new ones are free. */
+  readonly givenSwitch: (bone: string, own: string) => boolean;
 }
 
 export interface KeptRule {
@@ -20,6 +22,7 @@ export function scopeOf(draft: Draft, start: Rig, kept: readonly KeptRule[]): Sc
   const givenLinks = new Set(
     start.bones.flatMap((bone) => (bone.links ?? []).map((link) => `${bone.name}.${link.name}`)),
   );
+  const givenSwitches = new Set(allSwitches(start.bones));
   return {
     draft,
     keeps: (bone, field) =>
@@ -28,6 +31,7 @@ export function scopeOf(draft: Draft, start: Rig, kept: readonly KeptRule[]): Sc
           rule.bone === bone && (field === undefined || rule.fields.includes('all') || rule.fields.includes(field)),
       ),
     given: (bone, link) => givenLinks.has(`${bone}.${link}`),
+    givenSwitch: (bone, own) => givenSwitches.has(`${bone}.${own}`),
   };
 }
 

@@ -40,5 +40,10 @@ export function switchSentence(scope: Scope, bone: string, own: Switch): Sentenc
     ...(driver ? [text('; it is '), ...drivenPieces(driver)] : []),
     text('.'),
   ];
-  return scope.keeps(bone, 'switches') ? fixed(sentence) : sentence;
+  return isKeptSwitch(scope, bone, own.name) ? fixed(sentence) : sentence;
+}
+
+/** Whether the exercise keeps this switch as it is. */
+export function isKeptSwitch(scope: Scope, bone: string, own: string): boolean {
+  return scope.keeps(bone, 'switches') && scope.givenSwitch(bone, own);
 }
