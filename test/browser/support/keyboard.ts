@@ -1,12 +1,14 @@
 import { expect, type Locator, type Page } from '@playwright/test';
+import type { Hand } from './hand.ts';
 
-/** Presses Tab until the element has the focus. Fails where that takes more than `most` presses. */
-export async function tabTo(page: Page, element: Locator, most = 200): Promise<void> {
+/** Presses Tab, or Shift+Tab where the element comes before, until it has the focus. Fails after `most` presses. */
+export async function tabTo(page: Page, element: Locator, most = 300): Promise<void> {
   for (let presses = 0; presses < most; presses++) {
-    if (await hasFocus(element)) return;
-    await page.keyboard.press('Tab');
+    const way = await wayTo(element);
+    if (way === 'there') return;
+    await page.keyboard.press(way === 'back' ? 'Shift+Tab' : 'Tab');
   }
-  expect(await hasFocus(element), `${element} is reached by Tab in ${most} presses`).toBe(true);
+  expect(await wayTo(element), `${element} is reached by Tab in ${most} presses`).toBe('there');
 }
 
 /** The element or something in it has the focus, and the focus can be seen. */
@@ -19,6 +21,46 @@ export async function expectVisibleFocus(element: Locator): Promise<void> {
   expect(outline.outlined || outline.shadowed, `the focus on ${element} can be seen`).toBe(true);
 }
 
-function hasFocus(element: Locator): Promise<boolean> {
-  return element.evaluate((node) => node === document.activeElement);
+/** Works the page by Tab, arrows, letters and Enter alone. */
+export function byKeyboard(page: Page): Hand {
+  return {
+    press: async (button) => {
+      await tabTo(page, button);
+      await expectVisibleFocus(button);
+      await page.keyboard.press('Enter');
+    },
+    choose: async (field, says) => {
+      await tabTo(page, field);
+      await expectVisibleFocus(field);
+      await page.keyboard.type(says);
+      await arrowTo(page, field, says);
+    },
+    write: async (field, text) => {
+      await tabTo(page, field);
+      await expectVisibleFocus(field);
+      await page.keyboard.press('Control+a');
+      await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+    },
+  };
+}
+
+/** Letters lead to the first choice that begins with them; arrows lead on from there. */
+async function arrowTo(page: Page, field: Locator, says: string): Promise<void> {
+  const steps = await field.evaluate((node, wanted) => {
+    const { options, selectedIndex } = node as HTMLSelectElement;
+    return [...options].findIndex(({ label }) => label === wanted) - selectedIndex;
+  }, says);
+  for (let i = 0; i < Math.abs(steps); i++) await page.keyboard.press(steps < 0 ? 'ArrowUp' : 'ArrowDown');
+  await expect(field.locator('option:checked')).toHaveText(says);
+}
+
+function wayTo(element: Locator): Promise<'there' | 'on' | 'back'> {
+  return element.evaluate((node) => {
+    const { activeElement } = document;
+    if (node === activeElement) return 'there';
+    if (!activeElement || activeElement === document.body) return 'on';
+    const isBefore = activeElement.compareDocumentPosition(node) & Node.DOCUMENT_POSITION_PRECEDING;
+    return isBefore ? 'back' : 'on';
+  });
 }

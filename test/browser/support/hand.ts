@@ -1,0 +1,23 @@
+import type { Locator } from '@playwright/test';
+
+/** A way of working a page: by keyboard, or by single clicks. */
+export interface Hand {
+  readonly press: (button: Locator) => Promise<void>;
+  /** Chooses the option that says this. */
+  readonly choose: (field: Locator, says: string) => Promise<void>;
+  /** Writes over what stands in a field of text or number. */
+  readonly write: (field: Locator, text: string) => Promise<void>;
+}
+
+/** Works the page by single clicks; what a phone's own keyboard types is typed. */
+export const byClicks: Hand = {
+  press: (button) => button.click(),
+  choose: async (field, says) => {
+    await field.selectOption({ label: says });
+  },
+  write: async (field, text) => {
+    await field.click();
+    await field.fill(text);
+    await field.blur();
+  },
+};
