@@ -33,7 +33,7 @@ export function Asides({ of, slot, move, remove, warning = [], children }: Props
         </>
       )}
       {children}
-      <button type="button" className="wb-aside" aria-label={`Take ${of} away`} onClick={takeAway}>
+      <button type="button" className="wb-aside" aria-label={`Take away ${of}`} onClick={takeAway}>
         take away
       </button>
     </span>

@@ -15,7 +15,8 @@ export function Mechanism() {
   const draft = session.history.document;
   const scope = useMemo(() => scopeOf(draft, exercise.start, exercise.kept), [draft, exercise]);
   return (
-    <div className="wb-mechanism">
+    <section className="wb-mechanism" aria-label="Mechanism">
+      <Heading rank={1}>Mechanism</Heading>
       <Parts scope={scope} />
       {groupsOf(draft, exercise).map(({ title, bones }) => (
         <section key={title} aria-label={title}>
@@ -32,6 +33,6 @@ export function Mechanism() {
         <CopySide />
       </p>
       <Drivers scope={scope} />
-    </div>
+    </section>
   );
 }

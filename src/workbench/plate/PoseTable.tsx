@@ -8,7 +8,9 @@ import { cross, dot, lengthOf, minus, scaled, unit } from './vector.ts';
 /** Where every bone stands and how it is turned, in numbers: all that the plate shows, without a picture. */
 export function PoseTable({ solved }: { solved: Solved }) {
   return (
-    <div className="wb-table">
+    // A table wider than the page is scrolled by arrow keys once it has the focus.
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
+    <section className="wb-table" aria-label="The pose in numbers" tabIndex={0}>
       <table>
         <caption>
           Bones in this pose: base in metres, turn in degrees about x, y, z of the rig, length in metres
@@ -36,7 +38,7 @@ export function PoseTable({ solved }: { solved: Solved }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 

@@ -72,6 +72,7 @@ function towardPieces(
       label: `up bone of ${of}`,
       value: toward.bone,
       options: boneOptions(scope),
+      names: true,
       edit: (other) => set({ ...toward, bone: other }),
     },
   ];

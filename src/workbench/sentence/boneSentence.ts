@@ -25,15 +25,20 @@ export function boneSentence(scope: Scope, bone: Bone): Sentence {
     text(' is a '),
     ...keeping('role', rolePieces(bone)),
     ...keeping('parent', parentPieces(scope, bone)),
-    ...(bone.parent === null
-      ? []
-      : [
-          text(', '),
-          ...keeping('attach', attachPieces(bone)),
-          text(', and takes '),
-          ...keeping('inherits', inheritsPieces(bone)),
-        ]),
+    ...(bone.parent === null ? [] : underParent(scope, bone)),
     text('.'),
+  ];
+}
+
+/** How it hangs on its parent; what is kept and as usual goes without saying. */
+function underParent(scope: Scope, bone: Bone): Sentence {
+  const fixedAttach = scope.keeps(bone.name, 'attach');
+  const fixedInherits = scope.keeps(bone.name, 'inherits');
+  const attach = fixedAttach ? fixed(attachPieces(bone)) : attachPieces(bone);
+  const inherits = fixedInherits ? fixed(inheritsPieces(bone)) : inheritsPieces(bone);
+  return [
+    ...(fixedAttach && !bone.attach ? [] : [text(', '), ...attach]),
+    ...(fixedInherits && !bone.inherits ? [] : [text(', and takes '), ...inherits]),
   ];
 }
 
@@ -93,6 +98,7 @@ function parentPieces(scope: Scope, bone: Bone): Sentence {
       label: `parent of ${bone.name}`,
       value: bone.parent ?? NO_PARENT,
       options: [{ value: NO_PARENT, says: 'no parent' }, ...boneOptions(scope, bone.name)],
+      names: bone.parent !== null,
       edit: (parent) => setParent(bone.name, parent === NO_PARENT ? null : parent),
     },
   ];

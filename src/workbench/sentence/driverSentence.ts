@@ -108,7 +108,14 @@ function sourcePieces(scope: Scope, of: string, from: DriverSource, set: (from: 
   const put = (next: typeof at) => set(turning ? { turn: next } : { shift: next });
   return [
     text('of '),
-    { is: 'choice', label: `bone of ${of}`, value: at.bone, options: bones, edit: (bone) => put({ ...at, bone }) },
+    {
+      is: 'choice',
+      label: `bone of ${of}`,
+      value: at.bone,
+      options: bones,
+      names: true,
+      edit: (bone) => put({ ...at, bone }),
+    },
     text(turning ? ' about ' : ' along '),
     {
       is: 'choice',

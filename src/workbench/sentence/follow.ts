@@ -28,6 +28,7 @@ export function followSentence(scope: Scope, bone: string, link: FollowLink): Se
       label: `source of ${of}`,
       value: link.source,
       options: boneOptions(scope, bone),
+      names: true,
       edit: (source) => set('source', { ...link, source }),
     },
     text(' in '),

@@ -14,7 +14,15 @@ export interface Option {
 export type Piece =
   | { is: 'text'; text: string }
   | { is: 'name'; text: string }
-  | { is: 'choice'; label: string; value: string; options: readonly Option[]; edit: (value: string) => Edit }
+  | {
+      is: 'choice';
+      label: string;
+      value: string;
+      options: readonly Option[];
+      /** What is chosen is a name. */
+      names?: boolean;
+      edit: (value: string) => Edit;
+    }
   | {
       is: 'number';
       label: string;
@@ -91,6 +99,7 @@ export function fixed(sentence: Sentence): Sentence {
     .filter((piece) => piece.is !== 'press' && piece.is !== 'pick')
     .map((piece): Piece => {
       if (piece.is === 'text' || piece.is === 'goto') return piece;
-      return { is: piece.is === 'number' || piece.is === 'mark' ? 'text' : 'name', text: pieceText(piece) };
+      const named = piece.is === 'name' || piece.is === 'word' || (piece.is === 'choice' && piece.names);
+      return { is: named ? 'name' : 'text', text: pieceText(piece) };
     });
 }

@@ -37,6 +37,7 @@ export function pointPieces(
     label: `${role} of ${of}`,
     value: point.bone,
     options: bones,
+    names: true,
     edit: (bone) => set({ ...point, bone }),
   });
   return pieces;

@@ -30,6 +30,7 @@ export function shareSentence(scope: Scope, bone: string, link: ShareLink): Sent
       label: `source of ${of}`,
       value: link.source,
       options: boneOptions(scope, bone),
+      names: true,
       edit: (source) => set('source', { ...link, source }),
     },
   ];

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { useBench } from '../state/bench.ts';
+import { Heading } from '../words/Heading.tsx';
 import { ControlRows } from './ControlRows.tsx';
 import { controlsOf } from './controls.ts';
 import { Flags } from './Flags.tsx';
@@ -11,7 +12,8 @@ export function TryOut() {
   const draft = session.history.document;
   const { bones, switches } = useMemo(() => controlsOf(draft, exercise), [draft, exercise]);
   return (
-    <div className="wb-tryout">
+    <section className="wb-tryout" aria-label="Try-out">
+      <Heading rank={1}>Try-out</Heading>
       <p className="wb-adds">
         <button type="button" onClick={() => dispatch({ do: 'rest' })}>
           Back to rest
@@ -27,6 +29,6 @@ export function TryOut() {
         <p className="wb-none">Nothing here can be moved yet: the rig has no control and no switch.</p>
       )}
       <Flags />
-    </div>
+    </section>
   );
 }

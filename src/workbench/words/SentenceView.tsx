@@ -65,13 +65,13 @@ function PieceView({ piece, make, refusalId }: PieceProps) {
       );
     case 'press':
       return (
-        <button type="button" className="wb-aside" aria-label={piece.label} onClick={() => make(piece.edit)}>
+        <button type="button" className="wb-aside" aria-label={spoken(piece)} onClick={() => make(piece.edit)}>
           {piece.text}
         </button>
       );
     case 'goto':
       return (
-        <button type="button" className="wb-goto" aria-label={piece.label} onClick={() => goTo(piece.to)}>
+        <button type="button" className="wb-goto" aria-label={spoken(piece)} onClick={() => goTo(piece.to)}>
           {piece.text}
         </button>
       );
@@ -81,4 +81,9 @@ function PieceView({ piece, make, refusalId }: PieceProps) {
 /** Pieces keyed by their label where they have one, so that a field keeps the focus while words around it change. */
 function keyed(sentence: Sentence): [string, Piece][] {
   return sentence.map((piece, i) => ['label' in piece ? `${piece.is} ${piece.label}` : `${i}`, piece]);
+}
+
+/** A name that holds the words one sees, so that whoever speaks to the page can say them. */
+function spoken({ text, label }: { text: string; label: string }): string {
+  return label.toLowerCase().includes(text.toLowerCase()) ? label : `${text}: ${label}`;
 }

@@ -78,6 +78,8 @@ function draw(own: Shared, scenes: readonly Scene[], camera: OrthographicCamera,
   renderer.setViewport(0, 0, width, height);
   renderer.setScissor(0, 0, width, height);
   renderer.setScissorTest(true);
+  // Said anew each time, for a restored context has forgotten it: the paper behind shows through.
+  renderer.setClearColor(0x000000, 0);
   renderer.clear();
   for (const scene of scenes) {
     renderer.clearDepth();

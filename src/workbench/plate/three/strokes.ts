@@ -32,6 +32,7 @@ export function createStrokes(): Strokes {
     vertexShader: STROKE_VERTEX,
     fragmentShader: STROKE_FRAGMENT,
     transparent: true,
+    premultipliedAlpha: true,
     depthWrite: false,
     uniforms: { size },
   });
