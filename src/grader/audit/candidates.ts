@@ -1,5 +1,6 @@
 import type { Rig } from '../../solver/document/rig.ts';
 import { readRig } from '../../solver/index.ts';
+import { sideOf } from '../../solver/mirror/sides.ts';
 import type { Exercise } from '../exercise/definition.ts';
 import { editRig } from '../exercise/editRig.ts';
 import { responseKindOf, type Work } from '../responses/response.ts';
@@ -27,12 +28,21 @@ export function rightOnes(exercise: Exercise, reference: Exercise['references'][
   if (responseKindOf(exercise.kind)) {
     return [asWritten(reference), ...answersLike(reference, equalAnswers(exercise, reference))];
   }
-  const fixed = new Set(exercise.start.bones.map(({ name }) => name));
   const variations = [
-    ...renameFree(reference.rig, fixed),
+    ...renameFree(reference.rig, fixedNames(exercise, reference.rig)),
     ...Object.values(EQUIVALENTS).flatMap((vary) => vary(reference.rig, scopeOf(exercise, reference))),
   ];
   return [asWritten(reference), ...readable(exercise, reference, variations)];
+}
+
+const ABOUT_NAMES: ReadonlySet<string> = new Set(['name', 'pair-complete', 'mirrors']);
+
+/** Names that are not the learner's to choose: those given and, where names or sides are asked about, the task's and those with a side word. */
+function fixedNames({ start, parts, requirements }: Exercise, rig: Rig): ReadonlySet<string> {
+  const given = start.bones.map(({ name }) => name);
+  if (!requirements.some(({ kind }) => ABOUT_NAMES.has(kind))) return new Set(given);
+  const sided = rig.bones.map(({ name }) => name).filter((name) => sideOf(name) !== null);
+  return new Set([...given, ...parts.map(({ name }) => name), ...sided]);
 }
 
 /** Every mistake made in the reference that can still be read. */
