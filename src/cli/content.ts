@@ -21,6 +21,13 @@ export class Exercises {
     return [...new Set(this.#folders.flatMap(exerciseIds))].sort();
   }
 
+  /** One that the user names. Throws Unusable where there is none. */
+  known(id: string): ExerciseFile {
+    const file = this.get(id);
+    if (file) return file;
+    throw new Unusable(`there is no exercise "${id}"; counterpose exercise --list names them`);
+  }
+
   /** Null where there is no such exercise. Throws Unusable where its content is at fault. */
   get(id: string): ExerciseFile | null {
     const known = this.#read.get(id);

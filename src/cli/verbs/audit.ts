@@ -6,7 +6,7 @@ import { readArguments } from '../arguments.ts';
 import { Exercises } from '../content.ts';
 import { print } from '../output.ts';
 import { inOrder } from '../pool.ts';
-import { Unusable } from '../refusal.ts';
+import { Progress } from '../progress.ts';
 import type { AuditTask } from '../threads/audit.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
 
@@ -34,9 +34,6 @@ counterposes move more than two inputs.
     const { values, positionals } = readArguments(args, OPTIONS);
     const exercises = new Exercises(values.content);
     const ids = positionals.length > 0 ? positionals : exercises.ids();
-    const unknown = ids.find((id) => exercises.get(id) === null);
-    if (unknown !== undefined)
-      throw new Unusable(`there is no exercise "${unknown}"; counterpose exercise --list names them`);
     const tasks = ids.flatMap((id) => tasksFor(exercises, id, values.full === true));
     const audits = await auditAll(tasks, values.content);
     const rows = ids.map((id) => ({
@@ -58,18 +55,20 @@ counterposes move more than two inputs.
 };
 
 function tasksFor(exercises: Exercises, id: string, full: boolean): AuditTask[] {
-  const count = full ? variantCount(exercises.get(id)!.definition) : 1;
+  const { definition } = exercises.known(id);
+  const count = full ? variantCount(definition) : 1;
   return Array.from({ length: count }, (_, seed) => ({ id, seed, ...(full ? FULL : QUICK) }));
 }
 
 async function auditAll(tasks: readonly AuditTask[], contentDir: string | undefined) {
   const audits: { task: AuditTask; audit: VariantAudit }[] = [];
   const url = new URL('../threads/audit.ts', import.meta.url);
+  const progress = new Progress(tasks.length, 'variants audited');
   for await (const audit of inOrder<AuditTask, VariantAudit>(url, { contentDir }, tasks)) {
     audits.push({ task: tasks[audits.length]!, audit });
-    if (process.stderr.isTTY) process.stderr.write(`\r${audits.length} of ${tasks.length} variants`);
+    progress.step();
   }
-  if (process.stderr.isTTY) process.stderr.write('\n');
+  progress.end();
   return audits;
 }
 

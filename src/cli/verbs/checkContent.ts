@@ -1,20 +1,22 @@
-import { checkVariant } from '../../grader/exercise/checkVariant.ts';
-import { type ExerciseDefinition, markingOf, openExercise, variantCount } from '../../grader/index.ts';
+import { shortagesOf } from '../../course/exercise-shortages.ts';
+import type { ExerciseDefinition } from '../../grader/index.ts';
 import { readArguments } from '../arguments.ts';
 import { Exercises } from '../content.ts';
 import { print } from '../output.ts';
-import { Unusable } from '../refusal.ts';
+import { inOrder } from '../pool.ts';
+import { Progress } from '../progress.ts';
+import type { CheckTask } from '../threads/check.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
 
 const OPTIONS = { content: { type: 'string' } } as const;
 
-/** Opens every variant of every exercise and says what is at fault in it. */
+/** Opens the exercises, proves what they hold, audits each quickly, and says what is at fault. */
 export const checkContentVerb: Verb = {
   help: `
 Usage: counterpose check-content [ID…] [--content DIR]
 
-Opens every variant of the exercises and proves their start, references and wrong turns. Prints a line for each
-fault and exits with 1 if there is any.
+Opens the exercises in every structure and at every size, proves their start, references and wrong turns, and
+audits each quickly as it is drawn. Prints a line for each fault and exits with 1 if there is any.
 
   --content DIR  check those of this folder of lessons and exercises too
 `,
@@ -22,40 +24,40 @@ fault and exits with 1 if there is any.
     const { values, positionals } = readArguments(args, OPTIONS);
     const exercises = new Exercises(values.content);
     const ids = positionals.length > 0 ? positionals : exercises.ids();
+    const opened = ids.map((id) => ({ id, ...opening(exercises, id) }));
+    const tasks = opened.flatMap((one) => one.tasks);
+    const url = new URL('../threads/check.ts', import.meta.url);
+    const checks = inOrder<CheckTask, string[]>(url, { contentDir: values.content }, tasks);
+    const progress = new Progress(tasks.length, 'variants checked');
     let faults = 0;
-    for (const id of ids) {
-      const found = faultsOf(exercises, id);
+    for (const { id, tasks, faults: found } of opened) {
+      for (const _ of tasks) {
+        found.push(...(await checks.next()).value);
+        progress.step();
+      }
       faults += found.length;
       await print(found.length ? `${found.join('\n')}\n` : `${id}: sound\n`);
     }
+    await checks.return(undefined);
+    progress.end();
     return faults > 0 ? 1 : 0;
   },
 };
 
-function faultsOf(exercises: Exercises, id: string): string[] {
-  const file = exercises.get(id);
-  if (!file) throw new Unusable(`there is no exercise "${id}"; counterpose exercise --list names them`);
-  const { definition, edition } = file;
-  const shortages = shortagesOf(definition);
-  const variants = Array.from({ length: variantCount(definition) }, (_, seed) => {
-    try {
-      return checkVariant(markingOf(openExercise(definition, { edition, seed })));
-    } catch (error) {
-      return [`${id} (seed ${seed}): ${(error as Error).message}`];
-    }
-  });
-  return [...shortages, ...variants.flat()];
+/** What to check in an exercise, and what it lacks at first sight; one that cannot be read is a fault like others. */
+function opening(exercises: Exercises, id: string): { tasks: CheckTask[]; faults: string[] } {
+  try {
+    const { definition } = exercises.known(id);
+    return { tasks: tasksFor(definition), faults: shortagesOf(definition) };
+  } catch (error) {
+    if (exercises.ids().includes(id)) return { tasks: [], faults: [(error as Error).message] };
+    throw error;
+  }
 }
 
-/** What an exercise must have, and more where an instructor may set it. */
-function shortagesOf({ id, kind, graded, references, wrongTurns, structures }: ExerciseDefinition): string[] {
-  const isBuilt = kind !== 'predict' && kind !== 'order';
-  const wanted: [string, readonly unknown[], number][] = [
-    ['references', references, isBuilt ? (graded ? 3 : 2) : 1],
-    ['wrong turns', wrongTurns, 3],
-    ['structures', structures, graded ? 4 : 1],
-  ];
-  return wanted
-    .filter(([, list, least]) => list.length < least)
-    .map(([what, list, least]) => `${id}: ${list.length} ${what}, expected at least ${least}`);
+/** Every structure at the first size, and the first structure at every size; all together is for the full audit. */
+function tasksFor({ id, structures, sizes }: ExerciseDefinition): CheckTask[] {
+  const atFirstSize = structures.map((_, index) => index);
+  const atOthers = sizes.slice(1).map((_, index) => (index + 1) * structures.length);
+  return [...atFirstSize, ...atOthers].map((seed) => ({ id, seed, audit: seed === 0 }));
 }

@@ -2,7 +2,7 @@ import { type Exercise, kindOf, markingOf, openExercise, responseKindOf } from '
 import { readArguments } from '../arguments.ts';
 import { Exercises } from '../content.ts';
 import { print } from '../output.ts';
-import { Unusable, UsageError } from '../refusal.ts';
+import { UsageError } from '../refusal.ts';
 import { seedOf } from '../seed.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
 
@@ -37,8 +37,7 @@ proof moves, what it requires and what must stay as given.
     }
     const [id, ...more] = positionals;
     if (id === undefined || more.length > 0) throw new UsageError('one exercise is expected, or --list');
-    const file = exercises.get(id);
-    if (!file) throw new Unusable(`there is no exercise "${id}"; counterpose exercise --list names them`);
+    const file = exercises.known(id);
     const exercise = openExercise(file.definition, { edition: file.edition, seed: seedOf(values.seed) });
     await print(values.json ? `${JSON.stringify(exerciseData(exercise))}\n` : exerciseText(exercise));
     return 0;

@@ -20,6 +20,7 @@ export const dropLink: Vary = (rig) =>
 /** The other side's bone, or any other, taken for the one meant. */
 export const retarget: Vary = (rig) =>
   varyLinks(rig, (link, bone) => {
+    if (link.kind === 'limit') return [];
     const meant = referenceOf(link);
     const others = rig.bones.map(({ name }) => name).filter((name) => name !== meant && name !== bone.name);
     const sided = others.filter((name) => name === swapSide(meant));
@@ -27,14 +28,15 @@ export const retarget: Vary = (rig) =>
     return [...sided, ...rest].map((name) => [`reads ${name} in place of ${meant}`, withReference(link, name)]);
   });
 
-function referenceOf(link: Link): string {
-  if (link.kind === 'follow' || link.kind === 'share') return link.source;
-  return link.kind === 'limit' ? '' : link.target.bone;
+type Reading = Exclude<Link, { kind: 'limit' }>;
+
+function referenceOf(link: Reading): string {
+  return link.kind === 'follow' || link.kind === 'share' ? link.source : link.target.bone;
 }
 
-function withReference(link: Link, name: string): Link {
+function withReference(link: Reading, name: string): Link {
   if (link.kind === 'follow' || link.kind === 'share') return { ...link, source: name };
-  return link.kind === 'limit' ? link : { ...link, target: { ...link.target, bone: name } };
+  return { ...link, target: { ...link.target, bone: name } };
 }
 
 /** Half the weight, or none. */
