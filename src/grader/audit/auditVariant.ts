@@ -89,7 +89,9 @@ export function auditVariant(marking: Marking, options: AuditOptions): VariantAu
       tell(`${candidate.says} is wrong but passes`);
       return;
     }
-    for (const { counterpose } of result.requirements) {
+    // A pose that is handed in is shown as it is: none was looked for.
+    const shown = candidate.inputs === undefined ? result.requirements : [];
+    for (const { counterpose } of shown) {
       if (!counterpose) continue;
       counts.counterposes++;
       if (channelsOffRest(counterpose) <= 2) counts.counterposesSimple++;
