@@ -7,6 +7,7 @@ import { boneSentence, lockSentence } from '../sentence/boneSentence.ts';
 import { restSentence } from '../sentence/restSentence.ts';
 import type { Scope } from '../sentence/scope.ts';
 import { useBench } from '../state/bench.ts';
+import { choosing } from '../state/choosing.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
 import { AddLink } from './AddLink.tsx';
 import { Asides } from './Asides.tsx';
@@ -37,7 +38,7 @@ export function BoneRow({ scope, bone, serves }: Props) {
       id={idOf(slot)}
       data-bone={name}
       data-chosen={session.chosen === name || undefined}
-      onFocusCapture={() => session.chosen !== name && dispatch({ do: 'choose', bone: name })}
+      {...choosing(() => session.chosen !== name && dispatch({ do: 'choose', bone: name }))}
     >
       {serves.length > 0 && <p className="wb-serves">{serves.join(', ')}</p>}
       <p className="wb-sentence">

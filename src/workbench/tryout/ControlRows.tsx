@@ -1,5 +1,6 @@
 import { UNITS, valuesOf, withValue } from '../pose/channels.ts';
 import { useBench } from '../state/bench.ts';
+import { choosing } from '../state/choosing.ts';
 import { Heading } from '../words/Heading.tsx';
 import type { ChannelSlider, Control } from './controls.ts';
 import { Slider } from './Slider.tsx';
@@ -14,7 +15,7 @@ export function ControlRows({ control }: { control: Control }) {
       aria-label={bone.name}
       id={idOf(`control ${bone.name}`)}
       data-chosen={session.chosen === bone.name || undefined}
-      onFocusCapture={() => session.chosen !== bone.name && dispatch({ do: 'choose', bone: bone.name })}
+      {...choosing(() => session.chosen !== bone.name && dispatch({ do: 'choose', bone: bone.name }))}
     >
       <Heading rank={2}>{bone.name}</Heading>
       {first.map((slider) => (
