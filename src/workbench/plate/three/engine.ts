@@ -29,6 +29,7 @@ export function acquireEngine(): Engine | null {
   } catch {
     return null;
   }
+  if (!shared) return null;
   const own = shared;
   own.users++;
   let held = true;
@@ -48,11 +49,14 @@ export function acquireEngine(): Engine | null {
   };
 }
 
-function begin(): Shared {
-  const renderer = new WebGLRenderer({ antialias: true, alpha: true, powerPreference: 'low-power' });
+function begin(): Shared | null {
+  const canvas = document.createElement('canvas');
+  const context = canvas.getContext('webgl2', { alpha: true, antialias: true, powerPreference: 'low-power' });
+  // Asked here, because three reports a browser without WebGL as an error.
+  if (!context) return null;
+  const renderer = new WebGLRenderer({ canvas, context, alpha: true });
   renderer.autoClear = false;
   const made: Shared = { renderer, listeners: new Set(), users: 0, lost: false };
-  const canvas = renderer.domElement;
   canvas.addEventListener('webglcontextlost', () => tell(made, true));
   canvas.addEventListener('webglcontextrestored', () => tell(made, false));
   return made;
