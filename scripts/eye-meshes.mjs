@@ -1,6 +1,6 @@
 /**
  * Makes the eyeballs for the exercises: a ball about its middle, and a stub on it where the pupil is, for a plain ball
- * hides its turning. Run from the project's folder: node scripts/eye-meshes.mjs
+ * hides its turning. A lamp or a head has a second stub for its crest, which shows the roll. Run from the project's folder: node scripts/eye-meshes.mjs
  */
 import { writeFileSync } from 'node:fs';
 
@@ -17,15 +17,16 @@ const pair = (x, gaze, radius) => [
   { middle: [-x, 0.3, 0], radius, gaze: [-gaze[0], gaze[1], gaze[2]] },
 ];
 
+const crested = (middle, gaze, crest) => [{ middle, radius: 0.08, gaze, crest }];
+
 const meshes = {
   flinch: { ahead: carved(FORWARD), outward: carved(OUTWARD), high: carved(HIGH) },
   'ball-in-its-socket': { ahead: carved(FORWARD), outward: carved(OUTWARD), high: carved(HIGH) },
-  'off-the-middle': { otter: pair(0.03, FORWARD, 0.012), toad: pair(0.06, FORWARD, 0.015) },
-  'meet-at-the-holder': {
-    otter: pair(0.03, FORWARD, 0.012),
-    toad: pair(0.06, OUTWARD, 0.015),
-    high: pair(0.03, HIGH, 0.012),
+  'lamp-upright': {
+    ahead: crested([0.4, 1.5, 0], FORWARD, [0, 1, 0]),
+    high: crested([0.4, 1.5, 0], HIGH, [0, 0.8, -0.6]),
   },
+  'over-the-top': { head: crested([0, 1.5, 0], HIGH, [0, 0.8, -0.6]) },
 };
 
 for (const [exercise, all] of Object.entries(meshes)) {
@@ -33,7 +34,8 @@ for (const [exercise, all] of Object.entries(meshes)) {
     const mesh = { positions: [], triangles: [] };
     for (const ball of balls) {
       addLoft(mesh, ballRings(ball));
-      addLoft(mesh, stubRings(ball));
+      addLoft(mesh, stubRings(ball, ball.gaze));
+      if (ball.crest) addLoft(mesh, stubRings(ball, ball.crest));
     }
     writeFileSync(`content/exercises/${exercise}/mesh-${name}.json`, `${JSON.stringify(mesh)}\n`);
   }
@@ -47,8 +49,8 @@ function ballRings({ middle, radius, gaze }) {
   });
 }
 
-function stubRings({ middle, radius, gaze }) {
-  return [ring(middle, gaze, 0.9 * radius, 0.3 * radius), ring(middle, gaze, 1.2 * radius, 0.2 * radius)];
+function stubRings({ middle, radius }, along) {
+  return [ring(middle, along, 0.9 * radius, 0.3 * radius), ring(middle, along, 1.2 * radius, 0.2 * radius)];
 }
 
 function ring(middle, along, distance, radius) {
@@ -80,7 +82,7 @@ function addLoft({ positions, triangles }, rings) {
 
 /** Two directions across a third, so that side × over runs along it. */
 function across(along) {
-  const side = unit(cross([0, 1, 0], along));
+  const side = Math.abs(along[1]) > 0.9 ? [1, 0, 0] : unit(cross([0, 1, 0], along));
   return [side, cross(along, side)];
 }
 
