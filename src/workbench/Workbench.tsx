@@ -4,6 +4,7 @@ import './plate/plate.css';
 import './mechanism/mechanism.css';
 import './tryout/tryout.css';
 import './proof/proof.css';
+import './answer/answer.css';
 import { useEffect, useRef, useState } from 'react';
 import type { Exercise, ExerciseDefinition } from '../grader/exercise/definition.ts';
 import { Bench } from './Bench.tsx';
@@ -19,7 +20,13 @@ interface Props {
   base?: string;
 }
 
-type Opening = { is: 'opening' } | { is: 'open'; exercise: Exercise; desk: Desk } | { is: 'failed'; why: string };
+/** An exercise fetched, and the way to open any variant of it. */
+interface Fetched {
+  readonly exercise: Exercise;
+  readonly desk: Desk;
+  readonly open: (seed: number) => Promise<Exercise>;
+}
+type Opening = { is: 'opening' } | ({ is: 'open' } & Fetched) | { is: 'failed'; why: string };
 
 /** The workbench: where a learner builds a rig and has it proved. Mounted in a page, it fetches its own exercise. */
 export function Workbench({ exercise: id, seed = 0, base }: Props) {
@@ -31,9 +38,8 @@ export function Workbench({ exercise: id, seed = 0, base }: Props) {
     setLevel(headingLevelAbove(place.current));
     const closing = new AbortController();
     const desk = acquireDesk();
-    fetchDefinition(id, base, closing.signal)
-      .then(({ definition, edition }) => desk.ask({ ask: 'open', definition, edition, seed }))
-      .then((exercise) => closing.signal.aborted || setOpening({ is: 'open', exercise, desk }))
+    fetchExercise(id, seed, base, desk, closing.signal)
+      .then((fetched) => closing.signal.aborted || setOpening({ is: 'open', ...fetched }))
       .catch((error) => {
         if (!closing.signal.aborted) setOpening({ is: 'failed', why: String(error.message ?? error) });
       });
@@ -52,7 +58,9 @@ export function Workbench({ exercise: id, seed = 0, base }: Props) {
             The exercise could not be opened: {opening.why}. Reload the page to try once more.
           </p>
         )}
-        {opening.is === 'open' && <Bench key={`${id} ${seed}`} exercise={opening.exercise} desk={opening.desk} />}
+        {opening.is === 'open' && (
+          <Bench key={`${id} ${seed}`} first={opening.exercise} desk={opening.desk} open={opening.open} />
+        )}
       </HeadingLevel>
     </div>
   );
@@ -61,15 +69,19 @@ export function Workbench({ exercise: id, seed = 0, base }: Props) {
 export default Workbench;
 
 /** The exercise as its endpoint gives it; the course may stand in any folder of its host. */
-async function fetchDefinition(
+async function fetchExercise(
   id: string,
+  seed: number,
   base: string | undefined,
+  desk: Desk,
   signal: AbortSignal,
-): Promise<{ definition: ExerciseDefinition; edition: string }> {
+): Promise<Fetched> {
   const root = new URL(base ?? document.documentElement.dataset.root ?? '/', document.baseURI);
   const response = await fetch(new URL(`exercises/${id}.json`, root), { signal });
   if (!response.ok) throw new Error(`the server answered ${response.status}`);
-  return response.json();
+  const { definition, edition } = (await response.json()) as { definition: ExerciseDefinition; edition: string };
+  const open = (wanted: number) => desk.ask({ ask: 'open', definition, edition, seed: wanted });
+  return { exercise: await open(seed), desk, open };
 }
 
 /** Level of the last heading before the workbench, so that its own go on from there. */

@@ -1,8 +1,7 @@
 import type { Answer, Exercise, ExerciseDefinition } from '../../grader/exercise/definition.ts';
 import { openExercise } from '../../grader/exercise/open.ts';
 import type { Reading } from '../../solver/document/refusal.ts';
-import type { Draft } from '../edit/draft.ts';
-import { draftFromText } from './draftFromText.ts';
+import { draftFromText, type Opened } from './draftFromText.ts';
 import { type Proved, proveAnswer } from './proveAnswer.ts';
 
 /** What the page asks of the grader, as plain data. */
@@ -15,7 +14,7 @@ export type Request =
 export interface Replies {
   open: Exercise;
   prove: Proved;
-  read: Reading<Draft>;
+  read: Reading<Opened>;
 }
 
 /** Does one piece of grading work: in the worker, or on the page's own thread where there is none. */

@@ -6,6 +6,14 @@ export interface Draft {
   readonly rig: Rig;
   /** Part id to "bone" or "bone.switch"; a part not listed takes the name the task gives. */
   readonly parts: Readonly<Record<string, string>>;
+  /** What is answered where no rig is asked for. */
+  readonly response?: DraftResponse;
+}
+
+/** An answer on its way: numbers by requirement id as far as they are given, or names in an order. */
+export interface DraftResponse {
+  readonly values?: Readonly<Record<string, number>>;
+  readonly order?: readonly string[];
 }
 
 /** One change, with the words that undo and redo announce. Edits of one `merge` key that follow at once are one step. */

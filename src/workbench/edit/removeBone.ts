@@ -17,7 +17,7 @@ function withoutBone(draft: Draft, name: string): Draft {
   const drivers = (draft.rig.drivers ?? []).filter((driver) => !bonesOfDriver(driver).includes(name));
   const kept = drivers.filter((driver) => writesToSomething(bones, driver));
   const parts = Object.entries(draft.parts).filter(([, bound]) => bound !== name && !bound.startsWith(`${name}.`));
-  return { rig: withList({ ...draft.rig, bones }, 'drivers', kept), parts: Object.fromEntries(parts) };
+  return { ...draft, rig: withList({ ...draft.rig, bones }, 'drivers', kept), parts: Object.fromEntries(parts) };
 }
 
 function released(bone: Bone, gone: Bone): Bone {

@@ -6,7 +6,11 @@ export function renameBone(from: string, to: string): Edit {
   const rename = (bone: string) => (bone === from ? to : bone);
   return {
     says: `rename ${from} to ${to}`,
-    apply: (draft: Draft): Draft => ({ rig: renameInRig(draft.rig, rename), parts: renamedParts(draft.parts, rename) }),
+    apply: (draft: Draft): Draft => ({
+      ...draft,
+      rig: renameInRig(draft.rig, rename),
+      parts: renamedParts(draft.parts, rename),
+    }),
   };
 }
 

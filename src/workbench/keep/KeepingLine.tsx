@@ -1,7 +1,7 @@
 import { type ChangeEvent, useRef, useState } from 'react';
 import type { Refusal } from '../../solver/document/refusal.ts';
+import { answerOf } from '../answer/answerOf.ts';
 import { openDraft } from '../edit/openDraft.ts';
-import { answerOf } from '../proof/answerOf.ts';
 import { useBench } from '../state/bench.ts';
 import type { Keeper } from './keeper.ts';
 import { KEEPING_WORDS, type Keeping, WHY_OFF } from './keeping.ts';
@@ -43,7 +43,7 @@ export function KeepingLine({ keeping, keeper }: { keeping: Keeping; keeper: Kee
 }
 
 function OpenFile() {
-  const { exercise, desk, edit } = useBench();
+  const { exercise, desk, edit, dispatch } = useBench();
   const field = useRef<HTMLInputElement>(null);
   const [refusal, setRefusal] = useState<Refusal | null>(null);
 
@@ -55,7 +55,9 @@ function OpenFile() {
     // The same file may be chosen again once it has been mended.
     event.target.value = '';
     setRefusal(read.ok ? null : read.refusal);
-    if (read.ok) edit(openDraft(read.value), 'file');
+    if (!read.ok) return;
+    edit(openDraft(read.value.draft), 'file');
+    if (read.value.pose) dispatch({ do: 'pose', pose: read.value.pose });
   }
 
   return (

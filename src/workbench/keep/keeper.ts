@@ -3,7 +3,7 @@ import type { Session } from '../state/session.ts';
 import type { Store } from '../state/store.ts';
 import { type Database, load, openDatabase, save } from './database.ts';
 import type { Keeping } from './keeping.ts';
-import { migrated, packed, unpacked, workKey } from './record.ts';
+import { migrated, packed, unpacked } from './record.ts';
 
 export interface Keeper {
   readonly get: () => Keeping;
@@ -14,8 +14,8 @@ export interface Keeper {
 }
 
 /** Brings back what was kept of an exercise, and from then on keeps every change of the store at once. */
-export function createKeeper(store: Store, about: { exercise: string; seed: number; edition: string }): Keeper {
-  const key = workKey(about.exercise, about.seed);
+export function createKeeper(store: Store, about: { key: string; edition: string }): Keeper {
+  const { key } = about;
   const tabs = openChannel();
   const listeners = new Set<() => void>();
   let keeping: Keeping = { is: 'opening' };

@@ -24,7 +24,8 @@ export interface Kept {
   readonly steps: readonly Step[];
 }
 
-export function workKey(exercise: string, seed: number): string {
+/** Kinds that redraw keep all their drawings in one place, the others each variant in its own. */
+export function workKey(exercise: string, seed: number | 'drawn'): string {
   return `${exercise}/${seed}`;
 }
 

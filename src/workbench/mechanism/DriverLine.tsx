@@ -1,15 +1,14 @@
 import type { Driver } from '../../solver/document/rig.ts';
 import { removeDriver, reorderDriver } from '../edit/drivers.ts';
 import { driverSentence } from '../sentence/driverSentence.ts';
-import { keySentences, mapSentence } from '../sentence/mapSentence.ts';
 import type { Scope } from '../sentence/scope.ts';
 import { useBench } from '../state/bench.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
 import { Asides } from './Asides.tsx';
 import { CopyDriverAcross } from './CopyAcross.tsx';
-import { MapPlot } from './MapPlot.tsx';
+import { DriverMapView } from './DriverMapView.tsx';
 
-/** One driver: its sentence, and its map as words beside a small plot. */
+/** One driver: its sentence, and its map. */
 export function DriverLine({ scope, driver }: { scope: Scope; driver: Driver }) {
   const { idOf, cycle } = useBench();
   const slot = `driver ${driver.name}`;
@@ -27,23 +26,7 @@ export function DriverLine({ scope, driver }: { scope: Scope; driver: Driver }) 
           <CopyDriverAcross slot={slot} driver={driver.name} />
         </Asides>
       </p>
-      <div className="wb-map">
-        <MapPlot driver={driver} slot={slot} />
-        <div>
-          <p className="wb-sentence">
-            <SentenceView slot={`map ${driver.name}`} sentence={mapSentence(driver)} />
-          </p>
-          <ul className="wb-keys" aria-label={`Keys of the map of ${driver.name}`}>
-            {keySentences(driver).map((sentence, i) => (
-              // Keys have no identity but their place in the map.
-              // biome-ignore lint/suspicious/noArrayIndexKey: see above
-              <li key={i}>
-                <SentenceView slot={`key ${i} ${driver.name}`} sentence={sentence} />
-              </li>
-            ))}
-          </ul>
-        </div>
-      </div>
+      <DriverMapView driver={driver} slot={slot} />
     </li>
   );
 }

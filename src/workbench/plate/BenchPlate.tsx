@@ -12,6 +12,7 @@ import { CycleNote } from './CycleNote.tsx';
 import { type Grip, poseGrip, restEdit, restGrip, withGrip } from './grip.ts';
 import { type HandleMode, Handles } from './handles/Handles.tsx';
 import { handlePlaces } from './handles/places.ts';
+import { handlesHold } from './holds.ts';
 import { Plate } from './Plate.tsx';
 import { PoseChange } from './PoseChange.tsx';
 import { PoseTable } from './PoseTable.tsx';
@@ -82,7 +83,7 @@ export function BenchPlate({ solved }: { solved: Solved | null }) {
               options={MODES}
               choose={(value) => setMode(value as HandleMode)}
             />
-            {session.view === 'build' ? ' at rest.' : '.'}
+            {handlesHold(session, exercise) === 'rest' ? ' at rest.' : '.'}
           </>
         ) : (
           '.'
@@ -114,21 +115,24 @@ const MODES = [
 function useGrip(solved: Solved | null): Grip | null {
   const { session, exercise } = useBench();
   const draft = session.history.document;
+  const hold = handlesHold(session, exercise);
   return useMemo(() => {
     const bone = solved && session.chosen ? solved.rig.bones.find(({ name }) => name === session.chosen) : undefined;
     if (!bone || !solved) return null;
-    if (session.view === 'try') return poseGrip(solved, session.pose, bone);
+    if (hold === 'nothing') return null;
+    if (hold === 'pose') return poseGrip(solved, session.pose, bone);
     const kept = scopeOf(draft, exercise.start, exercise.kept).keeps(bone.name, 'rest');
     return kept ? null : restGrip(solved, bone);
-  }, [solved, session.chosen, session.view, session.pose, draft, exercise]);
+  }, [solved, session.chosen, hold, session.pose, draft, exercise]);
 }
 
 function usePut(): (channel: 'move' | 'turn', values: Vec3) => void {
-  const { session, dispatch, edit } = useBench();
+  const { session, exercise, dispatch, edit } = useBench();
   return (channel, values) => {
     const bone = session.chosen ? boneOf(session.history.document, session.chosen) : undefined;
     if (!bone) return;
-    if (session.view === 'try') dispatch({ do: 'pose', pose: withGrip(session.pose, bone, channel, values) });
+    if (handlesHold(session, exercise) === 'pose')
+      dispatch({ do: 'pose', pose: withGrip(session.pose, bone, channel, values) });
     else edit(restEdit(bone.name, channel, values), `rest ${bone.name}`);
   };
 }

@@ -16,13 +16,13 @@ export function paddle(length: number, baseHalf: number, tipHalf: number, grown 
 
 /** A circle of points round (0, 0), with a notch cut toward +y: it shows how far it is turned. */
 export function notchedRing(radius: number): Flat {
-  const notch = 0.17;
+  const notch = 0.13;
   const points: [number, number][] = [];
   for (let i = 0; i <= 36; i++) {
     const angle = Math.PI / 2 + notch + (i / 36) * (2 * Math.PI - 2 * notch);
     points.push([Math.cos(angle) * radius, Math.sin(angle) * radius]);
   }
-  return [...points, [0, radius * 0.7]];
+  return [...points, [0, radius * 0.76]];
 }
 
 /** A ruled tape: its edge, as long as the bone. */

@@ -1,44 +1,21 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { useBench } from '../state/bench.ts';
 import { Heading } from '../words/Heading.tsx';
 import { Attempts } from './Attempts.tsx';
-import { answerOf } from './answerOf.ts';
-import { FaultGuess } from './FaultGuess.tsx';
+import { FaultGuess, FaultNamed } from './FaultGuess.tsx';
 import { Hints } from './Hints.tsx';
 import { RequirementLine } from './RequirementLine.tsx';
-import { stampOf } from './record.ts';
+import { readiness, readinessWords } from './readiness.ts';
+import { useProof } from './useProof.ts';
 import { verdict } from './verdict.ts';
 
 /** The proof sheet: what was asked, what was measured, in which pose, and one button to see it. */
 export function ProofSheet() {
-  const { session, exercise, desk, dispatch } = useBench();
-  const [proving, setProving] = useState<'no' | 'yes' | 'failed'>('no');
-  const proof = session.proofs.at(-1);
-  const stale = proof !== undefined && proof.stamp !== stampOf(session.history);
-  const mustGuess = exercise.kind === 'repair' && session.guess === null;
+  const { session, exercise, redraw } = useBench();
+  const { prove, proving } = useProof();
+  const ready = readiness(session, exercise);
+  const { proof, stale, waits, answered } = ready;
   const results = useMemo(() => new Map(proof?.result.requirements.map((each) => [each.id, each])), [proof]);
-
-  async function prove() {
-    const proved = session;
-    setProving('yes');
-    dispatch({ do: 'say', said: 'Proving …' });
-    try {
-      const { result, messages } = await desk.ask({
-        ask: 'prove',
-        exercise,
-        answer: answerOf(proved, exercise),
-      });
-      const stamp = stampOf(proved.history);
-      dispatch({ do: 'prove', proof: { when: Date.now(), result, messages, stamp, guess: proved.guess } });
-      dispatch({ do: 'say', said: `Proof done. ${verdict(result)}` });
-      setProving('no');
-    } catch (error) {
-      setProving('failed');
-      dispatch({ do: 'say', said: 'The proof could not be made.' });
-      throw error;
-    }
-  }
-
   return (
     <section className="wb-proof" aria-label="Proof sheet">
       <Heading rank={1}>Proof sheet</Heading>
@@ -47,21 +24,25 @@ export function ProofSheet() {
         <button
           type="button"
           className="wb-main"
-          disabled={proving === 'yes' || mustGuess}
+          disabled={proving === 'yes' || waits !== null || answered}
           onClick={() => void prove()}
         >
           Prove it
-        </button>{' '}
-        <span className="wb-note">
-          {proving === 'yes' ? 'Proving …' : noteFor(mustGuess, proof !== undefined, stale)}
-        </span>
+        </button>
+        {answered && (
+          <button type="button" onClick={() => void redraw()}>
+            Draw another
+          </button>
+        )}
+        <span className="wb-note">{proving === 'yes' ? 'Proving …' : readinessWords(ready, exercise)}</span>
       </p>
       {proving === 'failed' && <p className="wb-refusal">The proof could not be made. Your work is as it was.</p>}
       {proof && (
         <p className="wb-verdict">
-          {verdict(proof.result)} {stale && 'The rig has changed since.'}
+          {verdict(proof.result)} {stale && 'Your work has changed since.'}
         </p>
       )}
+      {proof?.result.passed && exercise.kind === 'repair' && <FaultNamed guess={proof.guess} />}
       <ol className={stale ? 'wb-requirements stale' : 'wb-requirements'}>
         {exercise.requirements.map((requirement) => (
           <RequirementLine
@@ -76,10 +57,4 @@ export function ProofSheet() {
       <Attempts />
     </section>
   );
-}
-
-function noteFor(mustGuess: boolean, proved: boolean, stale: boolean): string {
-  if (mustGuess) return 'Say first what the fault is.';
-  if (!proved) return 'It moves what an animator may move, in every way asked, and measures.';
-  return stale ? 'The sheet below is of an earlier state.' : 'The sheet below is of the rig as it stands.';
 }

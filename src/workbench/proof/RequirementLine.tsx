@@ -2,6 +2,7 @@ import type { Exercise } from '../../grader/exercise/definition.ts';
 import type { RequirementResult } from '../../grader/result.ts';
 import { amountText } from '../../grader/words/amount.ts';
 import { poseText } from '../../grader/words/poseText.ts';
+import type { Pose } from '../../solver/document/rig.ts';
 import { useBench } from '../state/bench.ts';
 import { wrongTurnOf } from './wrongTurnOf.ts';
 
@@ -25,7 +26,8 @@ export function RequirementLine({ requirement, result, message }: Props) {
       <div>
         <p>{requirement.says}</p>
         {result && result.status !== 'met' && <Missed result={result} message={message} />}
-        {result && <Measured result={result} />}
+        {result && <Measured result={result} asked={requirement.kind === 'value'} />}
+        {result && requirement.kind === 'value' && <ShowPose id={requirement.id} pose={requirement.pose ?? {}} />}
       </div>
     </li>
   );
@@ -46,38 +48,45 @@ const MARKS: Readonly<Record<string, string>> = {
 };
 
 function Missed({ result, message }: { result: RequirementResult; message: string }) {
-  const { session, exercise, dispatch } = useBench();
+  const { exercise } = useBench();
   const tells = wrongTurnOf(exercise, result);
   const { counterpose } = result;
-  const shown = session.shown === result.id;
   return (
     <>
       <p className="wb-message">{message}</p>
       {tells && !message.includes(tells) && <p className="wb-message">{tells}</p>}
       {counterpose && (
         <p className="wb-counterpose">
-          Counterpose: {poseText(counterpose)}.{' '}
-          <button
-            type="button"
-            aria-pressed={shown}
-            onClick={() => dispatch({ do: 'show', requirement: result.id, pose: counterpose })}
-          >
-            Show this pose
-          </button>
+          Counterpose: {poseText(counterpose)}. <ShowPose id={result.id} pose={counterpose} />
         </p>
       )}
     </>
   );
 }
 
-/** Units of what is only counted: that none was found is said by "met". */
-const COUNTED: ReadonlySet<string> = new Set(['bones', 'fields', 'cycles']);
+/** Loads the pose that shows it into Try. */
+function ShowPose({ id, pose }: { id: string; pose: Pose }) {
+  const { session, dispatch } = useBench();
+  return (
+    <button
+      type="button"
+      aria-pressed={session.shown === id}
+      onClick={() => dispatch({ do: 'show', requirement: id, pose })}
+    >
+      Show this pose
+    </button>
+  );
+}
 
-function Measured({ result }: { result: RequirementResult }) {
+/** Units of what is only counted: that none was found is said by "met". */
+const COUNTED: ReadonlySet<string> = new Set(['bones', 'fields', 'cycles', 'things', 'names', 'links']);
+
+function Measured({ result, asked }: { result: RequirementResult; asked: boolean }) {
   if (result.measured === null || (result.status === 'met' && COUNTED.has(result.unit))) return null;
   return (
     <p className="wb-measured">
-      Measured {amountText(result.measured, result.unit)}, allowed {amountText(result.allowed, result.unit)}
+      {asked ? 'Off by' : 'Measured'} {amountText(result.measured, result.unit)}, allowed{' '}
+      {amountText(result.allowed, result.unit)}
       {result.gate && result.status === 'missed'
         ? '. It held at the start, and nothing counts until it holds again'
         : ''}

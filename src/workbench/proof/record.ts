@@ -1,5 +1,7 @@
+import type { Exercise } from '../../grader/exercise/definition.ts';
 import type { Graded } from '../../grader/result.ts';
-import type { History } from '../state/history.ts';
+import { answeredBy } from '../answer/kinds.ts';
+import type { Session } from '../state/session.ts';
 
 /** One proof, as the proof sheet shows it again after a reload. */
 export interface ProofRecord {
@@ -8,13 +10,14 @@ export interface ProofRecord {
   readonly result: Graded;
   /** Requirement id to what is said of it. */
   readonly messages: Readonly<Record<string, string>>;
-  /** Which state of the draft was proved. */
+  /** Which state of the work was proved. */
   readonly stamp: string;
   /** For a repair: the wrong turn that was named beforehand. */
   readonly guess: string | null;
 }
 
-/** Tells the states of a draft apart, also after undo and a new change in its place. */
-export function stampOf(history: History<unknown>): string {
-  return `${history.at}.${history.steps[history.at - 1]?.when ?? 0}`;
+/** Tells the states of the work apart, also after undo and a new change in its place. */
+export function stampOf({ history, pose }: Session, exercise: Pick<Exercise, 'kind'>): string {
+  const step = `${history.at}.${history.steps[history.at - 1]?.when ?? 0}`;
+  return answeredBy(exercise) === 'pose' ? `${step} ${JSON.stringify(pose)}` : step;
 }

@@ -36,7 +36,8 @@ export type Piece =
   | { is: 'word'; label: string; value: string; edit: (value: string) => Edit }
   | { is: 'mark'; label: string; text: string; on: boolean; edit: (on: boolean) => Edit }
   | { is: 'pick'; label: string; text: string; options: readonly Option[]; edit: (value: string) => Edit }
-  | { is: 'press'; label: string; text: string; edit: Edit }
+  /** `always`: it changes nothing that is kept, so it stays in what is. */
+  | { is: 'press'; label: string; text: string; always?: boolean; edit: Edit }
   | { is: 'goto'; label: string; text: string; to: string };
 
 export type Sentence = readonly Piece[];
@@ -96,9 +97,9 @@ export function sentenceText(sentence: Sentence): string {
 /** The sentence with nothing to change in it: for what an exercise keeps as it is. */
 export function fixed(sentence: Sentence): Sentence {
   return sentence
-    .filter((piece) => piece.is !== 'press' && piece.is !== 'pick')
+    .filter((piece) => piece.is !== 'pick' && (piece.is !== 'press' || piece.always))
     .map((piece): Piece => {
-      if (piece.is === 'text' || piece.is === 'goto') return piece;
+      if (piece.is === 'text' || piece.is === 'goto' || piece.is === 'press') return piece;
       const named = piece.is === 'name' || piece.is === 'word' || (piece.is === 'choice' && piece.names);
       return { is: named ? 'name' : 'text', text: pieceText(piece) };
     });

@@ -57,6 +57,7 @@ export function drivePress(
       is: 'press',
       label: `Drive the ${label}`,
       text: 'drive it',
+      always: true,
       edit: addDriver(from, { bone, link, field }),
     },
   ];

@@ -14,6 +14,8 @@ export interface Bench {
   readonly cycle: readonly string[];
   /** What the solver could not do in the pose on the plate. */
   readonly flags: readonly Flag[];
+  /** Draws another variant of the exercise, for kinds that redraw. */
+  readonly redraw: () => Promise<void>;
   readonly dispatch: (action: Action) => void;
   /** Makes an edit, told under the sentence `slot` where it is refused. */
   readonly edit: (edit: Edit, slot: string) => void;

@@ -15,6 +15,8 @@ export interface HintTaken {
 
 /** All that a workbench shows of one exercise and keeps from one visit to the next. */
 export interface Session {
+  /** Which variant of the exercise: kinds that redraw go from seed to seed. */
+  readonly seed: number;
   readonly history: History<Draft>;
   readonly view: View;
   /** How the controls stand in Try. */
@@ -46,10 +48,12 @@ export type Action =
   | { do: 'hint'; taken: HintTaken }
   | { do: 'guess'; guess: string }
   | { do: 'say'; said: string }
+  | { do: 'redraw'; draft: Draft; seed: number }
   | { do: 'restore'; session: Session };
 
-export function newSession(draft: Draft): Session {
+export function newSession(draft: Draft, seed = 0): Session {
   return {
+    seed,
     history: begun(draft),
     view: 'build',
     pose: {},
@@ -89,6 +93,8 @@ export function reduce(session: Session, action: Action): Session {
       return { ...session, guess: action.guess };
     case 'say':
       return { ...session, said: action.said };
+    case 'redraw':
+      return { ...newSession(action.draft, action.seed), proofs: session.proofs, said: 'Another one is drawn.' };
     case 'restore':
       return action.session;
   }

@@ -1,7 +1,9 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import type { Exercise } from '../../grader/exercise/definition.ts';
+import { redraws } from '../answer/kinds.ts';
 import { createKeeper, type Keeper } from '../keep/keeper.ts';
 import type { Keeping } from '../keep/keeping.ts';
+import { workKey } from '../keep/record.ts';
 import { newSession, type Session } from './session.ts';
 import { createStore, type Store } from './store.ts';
 
@@ -17,14 +19,15 @@ const NOTHING = () => () => {};
 
 /** The session of one exercise: brought back from the browser's storage, and kept there with every change. */
 export function useSession(exercise: Exercise): Kept {
-  const [store] = useState(() => createStore(newSession({ rig: exercise.start, parts: {} })));
+  const [store] = useState(() => createStore(newSession({ rig: exercise.start, parts: {} }, exercise.seed)));
   const [keeper, setKeeper] = useState<Keeper | null>(null);
-  const { id, seed, edition } = exercise;
+  const key = workKey(exercise.id, redraws(exercise) ? 'drawn' : exercise.seed);
+  const { edition } = exercise;
   useEffect(() => {
-    const opened = createKeeper(store, { exercise: id, seed, edition });
+    const opened = createKeeper(store, { key, edition });
     setKeeper(opened);
     return () => opened.close();
-  }, [store, id, seed, edition]);
+  }, [store, key, edition]);
   const session = useSyncExternalStore(store.subscribe, store.get, store.get);
   const keeping = useSyncExternalStore(
     keeper?.subscribe ?? NOTHING,

@@ -8,7 +8,8 @@ const document = fc.jsonValue({ maxDepth: 4 });
 test('patches lead from any document to any other and back', () => {
   fc.assert(
     fc.property(document, document, (was, is) => {
-      const patches = JSON.parse(JSON.stringify(difference(was, is)));
+      // As the browser keeps them.
+      const patches = structuredClone(difference(was, is));
       expect(patched(was, patches)).toEqual(is);
       expect(patched(is, patches, true)).toEqual(was);
     }),

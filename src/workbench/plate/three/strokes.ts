@@ -23,7 +23,7 @@ export interface Strokes {
 /** Floats a stretch: both ends, colour, then width, dash on, dash off, and the pixels gone before it. */
 const STRIDE = 13;
 const FIELDS = { start: [3, 0], end: [3, 3], colour: [3, 6], manner: [4, 9] } as const;
-const DASHES: Readonly<Record<Dash, readonly [on: number, off: number]>> = { none: [0, 0], reed: [5, 4], fine: [2, 3] };
+const DASHES: Readonly<Record<Dash, readonly [on: number, off: number]>> = { none: [0, 0], reed: [4, 3], fine: [2, 3] };
 
 export function createStrokes(): Strokes {
   const size = { value: [1, 1] };

@@ -1,0 +1,41 @@
+import { AnswerForm } from './answer/AnswerForm.tsx';
+import { answeredBy, isAnswered } from './answer/kinds.ts';
+import { MapForm } from './answer/MapForm.tsx';
+import { Mechanism } from './mechanism/Mechanism.tsx';
+import { useBench } from './state/bench.ts';
+import { TryOut } from './tryout/TryOut.tsx';
+import { ViewSwitch } from './ViewSwitch.tsx';
+
+/** What stands under the plate: Build or Try, or what the kind of exercise asks for instead. */
+export function Work() {
+  const { session, exercise } = useBench();
+  const by = answeredBy(exercise);
+  if (by === 'pose') {
+    return (
+      <>
+        <ViewSwitch views={[]} />
+        <TryOut />
+      </>
+    );
+  }
+  if (by === 'form') return <Form />;
+  return (
+    <>
+      <ViewSwitch views={['build', 'try']} />
+      {session.view === 'try' && <TryOut />}
+      {session.view === 'build' && (by === 'map' ? <MapForm /> : <Mechanism />)}
+    </>
+  );
+}
+
+/** The rig can be moved once the answer is in: before, it would be read off. */
+function Form() {
+  const { session, exercise } = useBench();
+  return (
+    <>
+      <ViewSwitch views={[]} />
+      <AnswerForm />
+      {isAnswered(session, exercise) && <TryOut />}
+    </>
+  );
+}

@@ -1,0 +1,35 @@
+import { setValue } from '../edit/respond.ts';
+import { useBench } from '../state/bench.ts';
+import { Heading } from '../words/Heading.tsx';
+import { isAnswered } from './kinds.ts';
+import { OrderForm } from './OrderForm.tsx';
+import { ValueField } from './ValueField.tsx';
+import { valuesAsked } from './values.ts';
+
+/** Where numbers, or an order, are asked for instead of a rig. */
+export function AnswerForm() {
+  const { session, exercise, edit } = useBench();
+  const answered = isAnswered(session, exercise);
+  const values = session.history.document.response?.values ?? {};
+  return (
+    <section className="wb-answer" aria-label="Your answer">
+      <Heading rank={1}>Your answer</Heading>
+      {exercise.kind === 'order' ? (
+        <OrderForm disabled={answered} />
+      ) : (
+        <ul>
+          {valuesAsked(exercise).map(({ id, says, unit }) => (
+            <ValueField
+              key={`${session.seed} ${id}`}
+              says={says}
+              unit={unit}
+              value={values[id] ?? null}
+              disabled={answered}
+              put={(value) => edit(setValue(id, value), `value ${id}`)}
+            />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}

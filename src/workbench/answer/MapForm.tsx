@@ -1,0 +1,26 @@
+import { useMemo } from 'react';
+import { DriverMapView } from '../mechanism/DriverMapView.tsx';
+import { driverSentence } from '../sentence/driverSentence.ts';
+import { fixed } from '../sentence/piece.ts';
+import { scopeOf } from '../sentence/scope.ts';
+import { useBench } from '../state/bench.ts';
+import { Heading } from '../words/Heading.tsx';
+import { SentenceView } from '../words/SentenceView.tsx';
+
+/** The map of one driver, which is all that is asked for. */
+export function MapForm() {
+  const { session, exercise } = useBench();
+  const draft = session.history.document;
+  const scope = useMemo(() => scopeOf(draft, exercise.start, exercise.kept), [draft, exercise]);
+  const driver = draft.rig.drivers?.find(({ name }) => name === exercise.shape);
+  if (!driver) return null;
+  return (
+    <section className="wb-mechanism" aria-label="Mechanism">
+      <Heading rank={1}>The map</Heading>
+      <p className="wb-sentence">
+        <SentenceView slot={`driver ${driver.name}`} sentence={fixed(driverSentence(scope, driver))} />
+      </p>
+      <DriverMapView driver={driver} slot={`driver ${driver.name}`} />
+    </section>
+  );
+}

@@ -1,0 +1,7 @@
+import type { Exercise } from '../../grader/exercise/definition.ts';
+
+/** The names that are to be put in order, as the exercise lists them. */
+export function orderAsked({ requirements }: Pick<Exercise, 'requirements'>): readonly string[] {
+  const asked = requirements.find((requirement) => requirement.kind === 'in-order');
+  return asked?.kind === 'in-order' ? asked.items : [];
+}
