@@ -3,6 +3,7 @@ import { answeredBy, isAnswered } from './answer/kinds.ts';
 import { MapForm } from './answer/MapForm.tsx';
 import { Mechanism } from './mechanism/Mechanism.tsx';
 import { useBench } from './state/bench.ts';
+import { controlsOf } from './tryout/controls.ts';
 import { TryOut } from './tryout/TryOut.tsx';
 import { ViewSwitch } from './ViewSwitch.tsx';
 
@@ -31,11 +32,13 @@ export function Work() {
 /** The rig can be moved once the answer is in: before, it would be read off. */
 function Form() {
   const { session, exercise } = useBench();
+  const { bones, switches } = controlsOf(session.history.document, exercise);
+  const hasControls = bones.length + switches.length > 0;
   return (
     <>
       <ViewSwitch views={[]} />
       <AnswerForm />
-      {isAnswered(session, exercise) && <TryOut />}
+      {isAnswered(session, exercise) && hasControls && <TryOut />}
     </>
   );
 }

@@ -14,6 +14,7 @@ export function AnswerForm() {
   return (
     <section className="wb-answer" aria-label="Your answer">
       <Heading rank={1}>Your answer</Heading>
+      {session.seed !== FIRST_SEED && <TaskAgain task={exercise.task} />}
       {exercise.kind === 'order' ? (
         <OrderForm disabled={answered} />
       ) : (
@@ -31,5 +32,20 @@ export function AnswerForm() {
         </ul>
       )}
     </section>
+  );
+}
+
+/** The drawing that the page around the workbench tells of. */
+const FIRST_SEED = 0;
+
+/** The task with the numbers of this drawing: the page tells that of the first one. */
+function TaskAgain({ task }: { task: string }) {
+  return (
+    <div className="wb-task">
+      <p className="wb-note">This drawing has numbers of its own:</p>
+      {task.split(/\n\n+/).map((paragraph) => (
+        <p key={paragraph}>{paragraph}</p>
+      ))}
+    </div>
   );
 }

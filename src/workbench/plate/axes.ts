@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../solver/document/rig.ts';
 import type { Drawing, Figure, Label, Stroke } from './drawing.ts';
-import { sizeOf } from './extent.ts';
+import { axisLength, sizeOf } from './extent.ts';
 import { dot, plus, scaled } from './vector.ts';
 import type { Extent, View } from './view.ts';
 
@@ -17,7 +17,7 @@ export function axesDrawing(extent: Extent, view: View): Drawing {
   const labels: Label[] = [];
   for (const { letter, along } of AXES) {
     if (Math.abs(dot(along, view.toward)) > 0.97) continue;
-    const to = 0.55 * sizeOf(extent);
+    const to = axisLength(sizeOf(extent));
     const from = -0.12 * to;
     figures.push({
       bone: null,

@@ -15,10 +15,11 @@ export function extentOf(rig: Rig): Extent {
   const points = ends.length > 0 ? [...ends, ...vertices(rig.mesh?.positions ?? [])] : NOTHING;
   const low = [0, 1, 2].map((i) => points.reduce((least, point) => Math.min(least, point[i]!), Infinity));
   const high = [0, 1, 2].map((i) => points.reduce((most, point) => Math.max(most, point[i]!), -Infinity));
+  const half = low.map((value, i) => Math.max(0.02, (high[i]! - value) / 2)) as unknown as Vec3;
   return {
     centre: low.map((value, i) => (value + high[i]!) / 2) as unknown as Vec3,
-    half: low.map((value, i) => Math.max(0.02, (high[i]! - value) / 2)) as unknown as Vec3,
-    points,
+    half,
+    points: [...points, ...axisEnds(Math.max(...half))],
   };
 }
 
@@ -28,6 +29,21 @@ export function endsOf({ rig, world }: Solved): Vec3[] {
     const frame = frameAt(world, i);
     return [frame.base, pointOf(frame, 0, 0, bone.rest.length)];
   });
+}
+
+/** How long the drawn axes are, for a rig of this size. */
+export function axisLength(size: number): number {
+  return 0.55 * size;
+}
+
+function axisEnds(size: number): Vec3[] {
+  const length = axisLength(size);
+  return [
+    [0, 0, 0],
+    [length, 0, 0],
+    [0, length, 0],
+    [0, 0, length],
+  ];
 }
 
 /** The longest half-width: a length to measure strokes and steps by. */

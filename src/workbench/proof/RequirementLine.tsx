@@ -26,7 +26,7 @@ export function RequirementLine({ requirement, result, message }: Props) {
       <div>
         <p>{requirement.says}</p>
         {result && result.status !== 'met' && <Missed result={result} message={message} />}
-        {result && <Measured result={result} asked={requirement.kind === 'value'} />}
+        {result && requirement.kind !== 'value' && <Measured result={result} />}
         {result && requirement.kind === 'value' && <ShowPose id={requirement.id} pose={requirement.pose ?? {}} />}
       </div>
     </li>
@@ -81,12 +81,11 @@ function ShowPose({ id, pose }: { id: string; pose: Pose }) {
 /** Units of what is only counted: that none was found is said by "met". */
 const COUNTED: ReadonlySet<string> = new Set(['bones', 'fields', 'cycles', 'things', 'names', 'links']);
 
-function Measured({ result, asked }: { result: RequirementResult; asked: boolean }) {
+function Measured({ result }: { result: RequirementResult }) {
   if (result.measured === null || (result.status === 'met' && COUNTED.has(result.unit))) return null;
   return (
     <p className="wb-measured">
-      {asked ? 'Off by' : 'Measured'} {amountText(result.measured, result.unit)}, allowed{' '}
-      {amountText(result.allowed, result.unit)}
+      Measured {amountText(result.measured, result.unit)}, allowed {amountText(result.allowed, result.unit)}
       {result.gate && result.status === 'missed'
         ? '. It held at the start, and nothing counts until it holds again'
         : ''}
