@@ -40,9 +40,19 @@ export class AnswerGrader {
 
   /** The line, or the paragraph for people, that is printed for an answer. */
   line({ name, text }: Named, json: boolean): GradedLine {
-    const outcome = text.ok ? this.#grade(text.value) : text;
+    const outcome = text.ok ? this.#gradeGuarded(text.value) : text;
     const shown = json ? `${JSON.stringify(outcomeData(name, outcome))}\n` : outcomeText(name, outcome);
     return { text: shown, usable: outcome.ok };
+  }
+
+  /** A fault of the course's content, or of the grader itself, is told of the answer it showed in, and stops no other. */
+  #gradeGuarded(text: string): Outcome {
+    try {
+      return this.#grade(text);
+    } catch (error) {
+      const found = `a fault of the course, not of the answer: ${(error as Error).message}`;
+      return { ok: false, refusal: { place: '', found, expected: 'an exercise that can grade it' } };
+    }
   }
 
   #grade(text: string): Outcome {

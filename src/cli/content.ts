@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { type ExerciseFile, exerciseIds, readExerciseFile } from '../course/exercise-files.ts';
 import { Unusable } from './refusal.ts';
 
-const OWN = join(import.meta.dirname, '../../content');
+/** The course's own content. */
+export const OWN = join(import.meta.dirname, '../../content');
 
 /** The exercises at hand: the course's own, and those of a private folder before them where one is given. */
 export class Exercises {

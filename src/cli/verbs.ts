@@ -23,6 +23,11 @@ export const VERBS: readonly VerbEntry[] = [
     load: async () => (await import('./verbs/grade.ts')).gradeVerb,
   },
   {
+    name: 'new',
+    says: 'the folder of a new lesson or exercise',
+    load: async () => (await import('./verbs/new.ts')).newVerb,
+  },
+  {
     name: 'check-content',
     says: 'what is at fault in the exercises',
     load: async () => (await import('./verbs/checkContent.ts')).checkContentVerb,

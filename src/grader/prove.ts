@@ -36,13 +36,16 @@ export function prove(exercise: Exercise, work: Work, depth: Depth = 'hunt'): Pr
   const { rig, parts, values, order } = work;
   const prepared = subjectOf(exercise, rig, parts);
   const common = prepared.ok ? probesFor(prepared.subject, work, depth) : null;
+  const names = new Set(rig.bones.map(({ name }) => name));
   const findings = exercise.requirements.map((requirement) => {
     const kind = kindOf(requirement);
     const binding = prepared.ok ? prepared.subject.binding : prepared.binding;
     const inputs = [...kind.inputs(requirement), ...Object.keys(requirement.at ?? {})];
-    const spoken = [...kind.bones(requirement), ...partsOfInputs(exercise, inputs)];
+    const spoken = [...kind.bones(requirement), ...movedBy(exercise, inputs)];
     const unbound = unboundOf(spoken, exercise, binding);
     if (unbound) return unmeasured(requirement, 'missed', { why: 'unbound', part: unbound.id });
+    const gone = spoken.find((name) => !binding.has(name) && !names.has(name));
+    if (gone !== undefined) return unmeasured(requirement, 'missed', { why: 'gone', bone: gone });
     if (kind.about === 'structure') {
       const cycle = prepared.ok ? null : prepared.cycle;
       return inspected(requirement, kind, { exercise, rig, binding, cycle, values, order });
@@ -60,9 +63,11 @@ function probesFor(subject: Subject, { inputs }: Work, depth: Depth): CommonProb
   return { depth: 'ladder', ladder: [values], further: [], keptOut: () => false, isKnownOut: () => false };
 }
 
-/** Parts that inputs move, so that an unbound one is asked for by name. */
-function partsOfInputs(exercise: Exercise, ids: readonly string[]): string[] {
-  return exercise.inputs.flatMap((input) => (ids.includes(input.id) && input.part ? [input.part] : []));
+/** Parts and bones that inputs move, so that one which nothing stands for is told by name. */
+function movedBy(exercise: Exercise, ids: readonly string[]): string[] {
+  return exercise.inputs
+    .filter(({ id }) => ids.includes(id))
+    .map(({ part, bone, switch: own }) => part ?? bone ?? own!.split('.')[0]!);
 }
 
 const NOTHING = { profile: [], probes: [], worst: null, meter: null } as const;

@@ -38,6 +38,8 @@ export interface RequirementResult {
 
 export type Cause =
   | { why: 'unbound'; part: string }
+  /** A bone of the start that is no longer in the rig. */
+  | { why: 'gone'; bone: string }
   | { why: 'cycle'; cycle: string[] }
   | { why: 'locked'; input: string }
   | { why: 'structure'; places: string[] };

@@ -4,13 +4,19 @@ import { type Counts, fails, sumCounts } from '../../grader/audit/counts.ts';
 import { variantCount } from '../../grader/index.ts';
 import { readArguments } from '../arguments.ts';
 import { Exercises } from '../content.ts';
+import { madeText } from '../madeText.ts';
 import { print } from '../output.ts';
 import { inOrder } from '../pool.ts';
 import { Progress } from '../progress.ts';
 import type { AuditTask } from '../threads/audit.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
 
-const OPTIONS = { full: { type: 'boolean' }, json: { type: 'boolean' }, content: { type: 'string' } } as const;
+const OPTIONS = {
+  full: { type: 'boolean' },
+  list: { type: 'boolean' },
+  json: { type: 'boolean' },
+  content: { type: 'string' },
+} as const;
 
 /** A quick audit takes the exercise as drawn and some of its mutants; a full one every variant and mutant. */
 const QUICK = { samples: 200, mutants: 60 };
@@ -20,6 +26,7 @@ const FULL = { samples: 700, mutants: Number.POSITIVE_INFINITY };
 export const auditVerb: Verb = {
   help: `
 Usage: counterpose audit [ID…] [--full] [--json] [--content DIR]
+       counterpose audit [ID…] --list [--content DIR]
 
 Makes right rigs (references written in other ways) and wrong ones (wrong turns, and mistakes made in the
 references), grades them all, and judges the wrong ones by other means than the proof's. Exits with 1 if a right
@@ -27,6 +34,7 @@ rig is refused, a wrong one passes, one stays undecided, a margin is too narrow,
 counterposes move more than two inputs.
 
   --full         every variant and every mistake, not a sample
+  --list         only names the variants, and the right and wrong rigs that would be made
   --json         for machines
   --content DIR  audit those of this folder of lessons and exercises too
 `,
@@ -34,6 +42,10 @@ counterposes move more than two inputs.
     const { values, positionals } = readArguments(args, OPTIONS);
     const exercises = new Exercises(values.content);
     const ids = positionals.length > 0 ? positionals : exercises.ids();
+    if (values.list) {
+      await print(ids.map((id) => madeText(exercises.known(id))).join('\n'));
+      return 0;
+    }
     const tasks = ids.flatMap((id) => tasksFor(exercises, id, values.full === true));
     const audits = await auditAll(tasks, values.content);
     const rows = ids.map((id) => ({

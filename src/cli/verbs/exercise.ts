@@ -3,6 +3,7 @@ import { readArguments } from '../arguments.ts';
 import { Exercises } from '../content.ts';
 import { print } from '../output.ts';
 import { UsageError } from '../refusal.ts';
+import { rigText } from '../rigText.ts';
 import { seedOf } from '../seed.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
 
@@ -20,7 +21,7 @@ Usage: counterpose exercise --list [--json] [--content DIR]
        counterpose exercise ID [--seed N] [--json] [--content DIR]
 
 Lists the exercises, or prints one as it is for a seed: its task, the rig it starts from, its parts, what the
-proof moves, what it requires and what must stay as given.
+proof moves and leaves out, and what it requires.
 
   --list         every exercise: id, lesson, kind, whether an instructor may set it, edition
   --seed N       the variant, a whole number; 0 (the exercise as drawn) where none is given
@@ -93,13 +94,26 @@ function exerciseData(exercise: Exercise) {
 }
 
 function exerciseText(exercise: Exercise): string {
-  const { title, lesson, task, parts, requirements } = exercise;
+  const { title, lesson, task, parts, requirements, start, structure, size } = exercise;
   const { gates } = markingOf(exercise);
   const partLines = parts.map(({ name, says, given }) => `  ${name}: ${says}${given ? '' : ' (to be made)'}`);
   const asked = requirements.map(
     ({ id, says }) => `  ${says}${gates.has(id) ? ' (holds already, and must still hold)' : ''}`,
   );
-  return [`${title} (lesson ${lesson})`, '', task, '', 'Parts:', ...partLines, '', 'Required:', ...asked, ''].join(
-    '\n',
-  );
+  const sections: [string, string[]][] = [
+    ['Parts:', partLines],
+    ['The rig as it is given:', rigText(start).map((line) => `  ${line}`)],
+    ['Moved by the proof:', exercise.inputs.map((input) => `  ${inputText(exercise, input)}`)],
+    ['Left out:', exercise.keepOut.map(({ says }) => `  ${says}`)],
+    ['Required:', asked],
+  ];
+  const shown = sections.filter(([, lines]) => lines.length > 0).flatMap(([head, lines]) => ['', head, ...lines]);
+  return [`${title} (lesson ${lesson}; ${structure}, size ${size})`, '', task, ...shown, ''].join('\n');
+}
+
+function inputText({ parts }: Exercise, { part, bone, switch: own, channel, min, max }: Exercise['inputs'][number]) {
+  const name = parts.find(({ id }) => id === part)?.name ?? bone ?? own;
+  if (!channel) return `${name} from ${min} to ${max}`;
+  const unit = channel.startsWith('move') ? ' m' : channel.startsWith('turn') ? '°' : ' times';
+  return `${name}, ${channel.replace('.', ' ')}, from ${min} to ${max}${unit}`;
 }

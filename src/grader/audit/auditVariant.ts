@@ -32,9 +32,10 @@ export function auditVariant(marking: Marking, options: AuditOptions): VariantAu
   const counts = noCounts();
   const where = `${exercise.id} (${exercise.structure}, size ${exercise.size})`;
   const findings = checkVariant(marking);
-  counts.margins = findings.length;
   const tell = (finding: string) => findings.push(`${where}: ${finding}`);
   const free = freeOnes(exercise);
+  if (exercise.references.length === 0) tell('there is no reference to make right and wrong rigs from');
+  counts.margins = findings.length;
 
   for (const right of [...exercise.references.flatMap((one) => rightOnes(exercise, one)), ...free]) {
     countRight(marking, right);

@@ -19,6 +19,7 @@ export function wrongTurnText(exercise: Exercise, result: RequirementResult): st
 function missedText(exercise: Exercise, requirement: Requirement, result: RequirementResult): string {
   const { cause } = result;
   if (cause?.why === 'unbound') return `Which ${partKind(exercise, cause.part)} is ${saysOf(exercise, cause.part)}?`;
+  if (cause?.why === 'gone') return `The rig no longer has ${cause.bone}, which was given.`;
   if (cause?.why === 'locked') {
     return `The proof cannot move ${nameOf(exercise, cause.input)}: it is locked, and an animator needs it.`;
   }
