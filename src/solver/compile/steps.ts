@@ -2,7 +2,8 @@ import type { Bone } from '../document/rig.ts';
 import { driverCode } from '../drivers/drivers.ts';
 import { kindOf } from '../links/table.ts';
 import { worldAt } from '../machine/layout.ts';
-import { ALIGNED_POSE, DRIVER, linkOp, OWN_POSE, SPECIAL_POSE } from '../machine/ops.ts';
+import { DRIVEN_POSE, DRIVER, linkOp, OWN_POSE, SPECIAL_POSE } from '../machine/ops.ts';
+import { ALIGNED } from '../machine/ownPose.ts';
 import { NONE } from '../machine/specialPose.ts';
 import { orderCode } from '../pose/turnByAngles.ts';
 import { POSE_STRIDE } from '../program.ts';
@@ -30,14 +31,14 @@ export function stepsOf(graph: Graph, places: Places, driven: Driven): (Step | n
 function poseStep(own: Bone, bone: number, places: Places, driven: Driven): Step {
   const pose = POSE_STRIDE * bone;
   const isDriven = driven.bones.has(bone);
-  if (places.inherits(bone) === 'all' && own.attach !== 'tip' && !isDriven) {
-    const op = places.isAligned(bone) ? ALIGNED_POSE : OWN_POSE;
-    return { op, record: [worldAt(bone), places.parentWorld(bone), places.restLocal(bone), pose] };
+  const channels = isDriven ? [places.driven(bone), orderCode(own.turnOrder)] : [NONE, 0];
+  if (places.inherits(bone) === 'all' && own.attach !== 'tip') {
+    const rest = places.restLocal(bone) | (places.isAligned(bone) ? ALIGNED : 0);
+    const record = [worldAt(bone), places.parentWorld(bone), rest, pose];
+    return isDriven ? { op: DRIVEN_POSE, record: [...record, ...channels] } : { op: OWN_POSE, record };
   }
   const tip = own.attach === 'tip' ? places.constant(places.boneAt(places.index.parents[bone]).rest.length) : NONE;
-  const channels = isDriven ? places.driven(bone) : NONE;
-  const record = [worldAt(bone), pose, ...places.frame(own.name), tip, channels, orderCode(own.turnOrder)];
-  return { op: SPECIAL_POSE, record };
+  return { op: SPECIAL_POSE, record: [worldAt(bone), pose, ...places.frame(own.name), tip, ...channels] };
 }
 
 /** Lays the weight down, and writes the link's code unless its weight is 0 for good. */
@@ -48,5 +49,5 @@ function linkStep(link: number, places: Places, driven: Driven): Step | null {
   places.memory[places.weight(link)] = weight;
   if (weight === 0 && !isDriven) return null;
   const shared = [worldAt(bone), places.weight(link), link];
-  return { op: linkOp(own.kind), record: [...shared, ...kindOf(own).code(own, { bone, link }, places)] };
+  return { op: linkOp(own), record: [...shared, ...kindOf(own).code(own, { bone, link }, places)] };
 }

@@ -1,12 +1,10 @@
 import type { Places } from '../compile/places.ts';
 import type { DriverSource } from '../document/rig.ts';
-import { multiplyTransposed } from '../geometry/matrix.ts';
 import { orient } from '../geometry/orient.ts';
 import { writePoint } from '../geometry/point.ts';
 import { FRAME_INTS, writeRestBase, writeRestFrame, writeShift } from '../geometry/restFrame.ts';
-import { TWIST_LEAST, twistRad } from '../geometry/twist.ts';
+import { TWIST_LEAST, writeTwist } from '../geometry/twist.ts';
 import { lengthOf, subtract } from '../geometry/vector.ts';
-import { DIRECTION, FRAME, FRAME_ORIENTATION, GOAL_ORIENTATION, ORIENTATION, VECTOR } from '../machine/layout.ts';
 import { radToDeg } from '../number/index.ts';
 
 /** A record of an input: kind, where its factor lies, then up to five numbers. */
@@ -17,6 +15,12 @@ const SHIFT = 2;
 const GAP = 3;
 
 const NOTHING = [0, 0, 0, 0];
+
+/** Scratch. */
+const FRAME = 0;
+const FROM = 9;
+const TO = 18;
+const SPARE = 27;
 
 const AXES = 'xyz';
 
@@ -48,24 +52,24 @@ export function inputValue(code: Int32Array, m: Float64Array, at: number): numbe
   return gap(code, m, at + 2);
 }
 
+/** Signed degrees of twist from the rest frame under the parent, 0 where the axis is turned right over. */
 function turnDeg(code: Int32Array, m: Float64Array, at: number): number {
-  writeRestFrame(code, m, at + 1);
-  orient(m, FRAME, ORIENTATION);
-  orient(m, code[at], GOAL_ORIENTATION);
-  multiplyTransposed(m, ORIENTATION, GOAL_ORIENTATION, FRAME_ORIENTATION);
-  const angleRad = twistRad(m, FRAME_ORIENTATION, code[at + 1 + FRAME_INTS], TWIST_LEAST);
-  return Number.isNaN(angleRad) ? 0 : radToDeg(angleRad);
+  writeRestFrame(code, m, at + 1, FRAME, SPARE);
+  orient(m, FRAME, FROM);
+  orient(m, code[at], TO);
+  writeTwist(m, FROM, TO, code[at + 1 + FRAME_INTS], TWIST_LEAST, SPARE);
+  return radToDeg(m[SPARE]);
 }
 
 function shift(code: Int32Array, m: Float64Array, at: number): number {
-  writeRestFrame(code, m, at + 1);
-  writeRestBase(code, m, at + 1);
-  return writeShift(m, code[at] + 9, DIRECTION) ? m[DIRECTION + code[at + 1 + FRAME_INTS]] : 0;
+  writeRestFrame(code, m, at + 1, FRAME, SPARE);
+  writeRestBase(code, m, at + 1, FROM);
+  return writeShift(m, FRAME, code[at] + 9, FROM, TO, SPARE) ? m[TO + code[at + 1 + FRAME_INTS]] : 0;
 }
 
 function gap(code: Int32Array, m: Float64Array, at: number): number {
-  writePoint(code, m, at, DIRECTION);
-  writePoint(code, m, at + 2, VECTOR);
-  subtract(m, DIRECTION, VECTOR, DIRECTION);
-  return lengthOf(m, DIRECTION);
+  writePoint(code, m, at, FROM);
+  writePoint(code, m, at + 2, TO);
+  subtract(m, FROM, TO, TO);
+  return lengthOf(m, TO);
 }

@@ -1,36 +1,79 @@
 import { writeIdentity } from './matrix.ts';
-import { copyVector, cross, perpendicular, unitise, ZERO } from './vector.ts';
+import { copyVector, cross, perpendicular, unitise } from './vector.ts';
+
+const INDEX = 0x3fffffff;
+const ZERO = 1e-9;
+/** How far products of a few dozen turns are from unit length by rounding. */
+const ROUNDING = 4e-15;
 
 /**
  * Writes orient(A) of the 3×3 part at `from` to `to`: z along the third column, y along the second made
  * perpendicular to it, x = y × z. Returns whether a length counted as zero.
  */
 export function orient(m: Float64Array, from: number, to: number): boolean {
-  const x = to;
-  const y = to + 3;
-  const z = to + 6;
-  copyVector(m, from + 6, z);
-  if (unitise(m, z, ZERO) < ZERO) return orientFlat(m, from, to);
-  if (perpendicular(m, from + 3, z, y, ZERO) < ZERO) return orientFlat(m, from, to);
-  cross(m, y, z, x);
+  const a = from & INDEX;
+  const o = to & INDEX;
+  let yx = m[a + 3];
+  let yy = m[a + 4];
+  let yz = m[a + 5];
+  let zx = m[a + 6];
+  let zy = m[a + 7];
+  let zz = m[a + 8];
+  const zSquare = zx * zx + zy * zy + zz * zz;
+  const ySquare = yx * yx + yy * yy + yz * yz;
+  let along = yx * zx + yy * zy + yz * zz;
+  // Most bones have no size: what is an orientation but for rounding is not made one again.
+  if (!(Math.abs(zSquare - 1) < ROUNDING && Math.abs(ySquare - 1) < ROUNDING && Math.abs(along) < ROUNDING)) {
+    const zLength = Math.sqrt(zSquare);
+    const zScale = 1 / zLength;
+    zx *= zScale;
+    zy *= zScale;
+    zz *= zScale;
+    along *= zScale;
+    yx -= along * zx;
+    yy -= along * zy;
+    yz -= along * zz;
+    const yLength = Math.sqrt(yx * yx + yy * yy + yz * yz);
+    if (!(zLength >= ZERO && yLength >= ZERO && yLength >= 0.1 * Math.abs(along))) return orientSlowly(m, a, o);
+    const yScale = 1 / yLength;
+    yx *= yScale;
+    yy *= yScale;
+    yz *= yScale;
+  }
+  m[o] = yy * zz - yz * zy;
+  m[o + 1] = yz * zx - yx * zz;
+  m[o + 2] = yx * zy - yy * zx;
+  m[o + 3] = yx;
+  m[o + 4] = yy;
+  m[o + 5] = yz;
+  m[o + 6] = zx;
+  m[o + 7] = zy;
+  m[o + 8] = zz;
   return false;
 }
 
-/** Some length counts as zero: z and y have one stand-in each, and after those the whole is the identity. */
-function orientFlat(m: Float64Array, from: number, to: number): true {
+/**
+ * The same for any matrix. Where a length counts as zero, z and y have one stand-in each, and after those the whole
+ * is the identity.
+ */
+export function orientSlowly(m: Float64Array, from: number, to: number): boolean {
+  const x = to;
+  const y = to + 3;
   const z = to + 6;
+  let flat = false;
   copyVector(m, from + 6, z);
   if (unitise(m, z, ZERO) < ZERO) {
+    flat = true;
     cross(m, from, from + 3, z);
     if (unitise(m, z, ZERO) < ZERO) return identity(m, to);
   }
-  const y = to + 3;
   if (perpendicular(m, from + 3, z, y, ZERO) < ZERO) {
+    flat = true;
     cross(m, z, from, y);
     if (unitise(m, y, ZERO) < ZERO) return identity(m, to);
   }
-  cross(m, y, z, to);
-  return true;
+  cross(m, y, z, x);
+  return flat;
 }
 
 function identity(m: Float64Array, to: number): true {

@@ -1,8 +1,5 @@
 /** Vectors of three doubles in memory, by where they start. Destination last; it may be one of the sources. */
 
-/** Lengths under this count as zero: metres, or ratios. */
-export const ZERO = 1e-9;
-
 export const dot = (m: Float64Array, a: number, b: number): number =>
   m[a] * m[b] + m[a + 1] * m[b + 1] + m[a + 2] * m[b + 2];
 
@@ -39,18 +36,26 @@ export function unitise(m: Float64Array, at: number, least: number): number {
  * unit; under `least`, what is written is not a unit vector.
  */
 export function perpendicular(m: Float64Array, v: number, axis: number, to: number, least: number): number {
-  const along = cutAway(m, v, axis, to);
-  const length = unitise(m, to, least);
-  if (length < least || length > 0.1 * Math.abs(along)) return length;
-  // What was cut away was large, so rounding left some of it; cutting twice is enough
-  // (W. Kahan, in B. Parlett, The Symmetric Eigenvalue Problem, 1980, §6.9; from memory).
-  cutAway(m, to, axis, to);
-  unitise(m, to, 0);
+  const ax = m[axis];
+  const ay = m[axis + 1];
+  const az = m[axis + 2];
+  const along = m[v] * ax + m[v + 1] * ay + m[v + 2] * az;
+  const x = m[v] - along * ax;
+  const y = m[v + 1] - along * ay;
+  const z = m[v + 2] - along * az;
+  const length = Math.sqrt(x * x + y * y + z * z);
+  const scale = length < least ? 1 : 1 / length;
+  set(m, to, x * scale, y * scale, z * scale);
+  if (length >= least && length < 0.1 * Math.abs(along)) cutAgain(m, axis, to);
   return length;
 }
 
-function cutAway(m: Float64Array, v: number, axis: number, to: number): number {
-  const along = dot(m, v, axis);
-  set(m, to, m[v] - along * m[axis], m[v + 1] - along * m[axis + 1], m[v + 2] - along * m[axis + 2]);
-  return along;
+/**
+ * Where much was cut away, rounding left some of it; cutting twice is enough
+ * (W. Kahan, in B. Parlett, The Symmetric Eigenvalue Problem, 1980, §6.9; from memory).
+ */
+function cutAgain(m: Float64Array, axis: number, at: number): void {
+  const along = dot(m, at, axis);
+  set(m, at, m[at] - along * m[axis], m[at + 1] - along * m[axis + 1], m[at + 2] - along * m[axis + 2]);
+  unitise(m, at, 0);
 }

@@ -1,11 +1,10 @@
 import type { LimitLink } from '../document/rig.ts';
 import { FRAME_INTS, writeRestFrame } from '../geometry/restFrame.ts';
 import { putTogether, takeApart } from '../geometry/takeApart.ts';
-import { ORIENTATION, SIZE } from '../machine/layout.ts';
-import type { Machine } from '../machine/machine.ts';
+import type { Machine, Run } from '../machine/machine.ts';
 import { limitMove, moveConstants } from './limitMove.ts';
 import { angleFromHalfTurn, limitTurn, turnConstants } from './limitTurn.ts';
-import { eachRecord, LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
+import { LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
 
 const FRAME = LINK_INTS;
 /** Where the bounds of move and of turn lie; NONE if there are none. */
@@ -13,6 +12,17 @@ const MOVE = FRAME + FRAME_INTS;
 const TURN = MOVE + 1;
 const INTS = TURN + 1;
 const NONE = -1;
+
+/** Scratch. */
+const OWN = 0;
+const OWN_FRAME = 12;
+const SPARE = 21;
+
+const run: Run = (machine, at, count) => {
+  const end = at + INTS * count;
+  for (let i = at; i < end; i += INTS) limitOne(machine, i);
+  return end;
+};
 
 const boundsTurn = ({ yaw, pitch, twist, cone }: LimitLink): boolean =>
   Boolean(yaw || pitch || twist) || cone !== undefined;
@@ -24,19 +34,23 @@ export const limit: LinkKind<LimitLink> = {
     const turn = boundsTurn(link) ? places.constant(...turnConstants(link)) : NONE;
     return [...places.frame(places.boneAt(own.bone).name), move, turn];
   },
-  run: eachRecord(INTS, limitOne),
+  runs: [run],
   singular: (link) => (boundsTurn(link) ? ['half-twist'] : []),
-  nearness: (machine, at) => angleFromHalfTurn(machine, machine.code[at], at + FRAME),
+  nearness({ code, memory: m }, at) {
+    writeRestFrame(code, m, at + FRAME, OWN_FRAME, SPARE);
+    return angleFromHalfTurn(m, code[at], OWN_FRAME, SPARE);
+  },
 };
 
 function limitOne(machine: Machine, at: number): void {
-  const { code, memory: m } = machine;
+  const { code, memory: m, flags } = machine;
   const weight = m[code[at + WEIGHT]];
   if (weight === 0) return;
   const self = code[at];
-  takeApart(machine, self, ORIENTATION, SIZE, code[at + LINK]);
-  writeRestFrame(code, m, at + FRAME);
-  if (code[at + MOVE] !== NONE) limitMove(machine, at, at + FRAME, code[at + MOVE], weight);
-  if (code[at + TURN] !== NONE) limitTurn(machine, code[at + LINK], code[at + TURN], weight);
-  putTogether(m, ORIENTATION, SIZE, self);
+  const link = code[at + LINK];
+  takeApart(m, flags, self, OWN, link);
+  writeRestFrame(code, m, at + FRAME, OWN_FRAME, SPARE);
+  if (code[at + MOVE] !== NONE) limitMove(machine, at, at + FRAME, OWN_FRAME, code[at + MOVE], weight, SPARE);
+  if (code[at + TURN] !== NONE) limitTurn(m, flags, link, OWN, OWN_FRAME, code[at + TURN], weight, SPARE);
+  putTogether(m, OWN, self);
 }

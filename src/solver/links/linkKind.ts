@@ -9,7 +9,9 @@ export interface LinkKind<L extends Link> {
   reads(link: L): string[];
   /** Its record: LINK_INTS numbers that all kinds share, then its own. */
   code(link: L, own: OwnPlaces, places: Places): number[];
-  run: Run;
+  /** How its records are run, in one or more ways; `way` chooses among them, the first where it is not there. */
+  runs: readonly Run[];
+  way?(link: L): number;
   singular(link: L): PlaceKind[];
   /** How near the link at `at` is to a singular place, before it runs: ≥ 0, and 0 there. */
   nearness(machine: Machine, at: number, place: PlaceKind): number;
@@ -25,12 +27,3 @@ export interface OwnPlaces {
 export const LINK_INTS = 3;
 export const WEIGHT = 1;
 export const LINK = 2;
-
-/** Runs `one` for each record of a fixed length. */
-export function eachRecord(ints: number, one: (machine: Machine, at: number) => void): Run {
-  return (machine, at, count) => {
-    const end = at + ints * count;
-    for (let i = at; i < end; i += ints) one(machine, i);
-    return end;
-  };
-}

@@ -1,13 +1,12 @@
 import type { ReachLink } from '../document/rig.ts';
 import { POINT_INTS, writeDirection } from '../geometry/point.ts';
-import { lengthOf, set, subtract, unitise, ZERO } from '../geometry/vector.ts';
 import { POLE_UNDEFINED, REACH_UNDEFINED } from '../machine/flagBits.ts';
-import { DIRECTION, LOWER, UPPER } from '../machine/layout.ts';
-import type { Machine } from '../machine/machine.ts';
+import type { Machine, Run } from '../machine/machine.ts';
 import { distanceToTarget } from './aimNearness.ts';
-import { eachRecord, LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
+import { LIMB } from './limb.ts';
+import { LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
 import { poleSine, writeHinge, writeOwnSide, writePoleSide } from './reachSide.ts';
-import { turnBoth, writeTurns } from './reachTurns.ts';
+import { turnLimb } from './reachTurns.ts';
 
 const PARENT = LINK_INTS;
 const LENGTH = PARENT + 1;
@@ -16,6 +15,16 @@ const HAS_POLE = TARGET + POINT_INTS;
 const POLE = HAS_POLE + 1;
 const INTS = POLE + POINT_INTS;
 
+const { UPPER, LOWER, DIRECTION } = LIMB;
+/** Lengths under this count as zero, metres. */
+const ZERO = 1e-9;
+
+const run: Run = (machine, at, count) => {
+  const end = at + INTS * count;
+  for (let i = at; i < end; i += INTS) reachOne(machine, i);
+  return end;
+};
+
 export const reach: LinkKind<ReachLink> = {
   reads: (link) => [link.target.bone, ...(link.pole ? [link.pole.bone] : [])],
   code({ target, pole }, own, places) {
@@ -23,15 +32,15 @@ export const reach: LinkKind<ReachLink> = {
     const ends = [places.parentWorld(own.bone), places.constant(lower.rest.length)];
     return [...ends, ...places.point(target), ...(pole ? [1, ...places.point(pole)] : [0, 0, 0])];
   },
-  run: eachRecord(INTS, reachOne),
+  runs: [run],
   singular: (link) => ['target-at-base', 'full-stretch', ...(link.pole ? (['up-along-aim'] as const) : [])],
-  nearness(machine, at, place) {
-    const { code, memory: m } = machine;
-    const distance = distanceToTarget(machine, code[at + PARENT], at + TARGET);
-    if (place === 'target-at-base') return distance;
-    if (place === 'up-along-aim') return distance < ZERO ? 1 : poleSine(machine, code[at + PARENT], at + POLE);
-    writeBones(machine, at);
-    return Math.abs(lengthOf(m, UPPER) + lengthOf(m, LOWER) - distance);
+  nearness({ code, memory: m }, at, place) {
+    const upper = code[at + PARENT];
+    if (place === 'target-at-base') return distanceToTarget(code, m, upper, at + TARGET);
+    const isAway = writeDirection(code, m, upper, at + TARGET, DIRECTION);
+    if (place === 'up-along-aim') return isAway ? poleSine(code, m, upper, at + POLE) : 1;
+    writeBones(code, m, at);
+    return Math.abs(m[UPPER + 3] + m[LOWER + 3] - m[DIRECTION + 3]);
   },
 };
 
@@ -40,32 +49,44 @@ function reachOne(machine: Machine, at: number): void {
   const weight = m[code[at + WEIGHT]];
   if (weight === 0) return;
   const upper = code[at + PARENT];
-  const distance = writeDirection(code, m, upper, at + TARGET, DIRECTION);
-  writeBones(machine, at);
-  const upperLength = unitise(m, UPPER, ZERO);
-  const lowerLength = unitise(m, LOWER, ZERO);
-  if (upperLength < ZERO || lowerLength < ZERO || distance < ZERO) {
+  const isAway = writeDirection(code, m, upper, at + TARGET, DIRECTION);
+  if (!writeBones(code, m, at) || !isAway) {
     flags[code[at + LINK]] |= REACH_UNDEFINED;
     return;
   }
   writeHinge(m, upper);
   writeElbowSide(machine, at);
-  writeTurns(m, upperLength, lowerLength, distance);
-  turnBoth(m, upper, code[at], weight);
+  turnLimb(m, upper, code[at], weight);
 }
 
-/** Writes the ways from base to base and from base to tip, metres, to UPPER and LOWER. */
-function writeBones({ code, memory: m }: Machine, at: number): void {
+/** Returns false if either bone has no length. */
+function writeBones(code: Int32Array, m: Float64Array, at: number): boolean {
   const self = code[at];
+  const upper = code[at + PARENT];
   const length = m[code[at + LENGTH]];
-  subtract(m, self + 9, code[at + PARENT] + 9, UPPER);
-  set(m, LOWER, m[self + 6] * length, m[self + 7] * length, m[self + 8] * length);
+  const isLong = writeWay(
+    m,
+    UPPER,
+    m[self + 9] - m[upper + 9],
+    m[self + 10] - m[upper + 10],
+    m[self + 11] - m[upper + 11],
+  );
+  return writeWay(m, LOWER, m[self + 6] * length, m[self + 7] * length, m[self + 8] * length) && isLong;
 }
 
-function writeElbowSide(machine: Machine, at: number): void {
-  const { code, memory: m, flags } = machine;
+function writeWay(m: Float64Array, to: number, x: number, y: number, z: number): boolean {
+  const length = Math.sqrt(x * x + y * y + z * z);
+  const scale = 1 / length;
+  m[to] = x * scale;
+  m[to + 1] = y * scale;
+  m[to + 2] = z * scale;
+  m[to + 3] = length;
+  return length >= ZERO;
+}
+
+function writeElbowSide({ code, memory: m, flags }: Machine, at: number): void {
   if (code[at + HAS_POLE] === 1) {
-    if (writePoleSide(machine, code[at + PARENT], at + POLE)) return;
+    if (writePoleSide(code, m, code[at + PARENT], at + POLE)) return;
     flags[code[at + LINK]] |= POLE_UNDEFINED;
   }
   writeOwnSide(m);

@@ -1,52 +1,59 @@
-import { copyMatrix, multiply, multiplyByTransposed, transform, writeIdentity } from '../geometry/matrix.ts';
+import { multiply, multiplyByTransposed, writeIdentity } from '../geometry/matrix.ts';
 import { slerp } from '../geometry/slerp.ts';
-import { copyVector, cross, perpendicular, set, subtract, unitise } from '../geometry/vector.ts';
-import {
-  DIRECTION,
-  GOAL,
-  HINGE,
-  LOWER,
-  LOWER_TURN,
-  ORIENTATION,
-  PRODUCT,
-  SIDE,
-  UPPER,
-  UPPER_TURN,
-  VECTOR,
-} from '../machine/layout.ts';
+import { perpendicular } from '../geometry/vector.ts';
+import { LIMB } from './limb.ts';
 
+const { UPPER, LOWER, DIRECTION, HINGE, SIDE, SPARE } = LIMB;
+/** How far the elbow lies along DIRECTION and along SIDE, and the tip along DIRECTION from there; metres, or signs alone. */
+const BEND = SPARE;
+/** Frames of a bone, [bone, hinge, bone × hinge], as it is and as it shall be. */
+const NOW = SPARE + 3;
+const THEN = SPARE + 12;
+const TURN = SPARE + 21;
+const PART = SPARE + 30;
+const QUATERNION = SPARE + 39;
+
+const INDEX = 0x3fffffff;
 /** This near a bound, as part of both lengths, the elbow lies in line. */
 const IN_LINE = 1e-12;
-
-/** A frame under way: [bone, hinge, bone × hinge], now and as it shall be. */
-const NOW = GOAL;
-const THEN = PRODUCT;
+/** A cosine up to this is a right angle but for rounding. */
+const ROUNDING = 4e-15;
 
 /**
- * Writes the turns of the upper and the lower bone that bring the tip to the target, with the law of cosines for the
- * elbow (Euclid, Elements II.12–13). UPPER and LOWER are the bones' directions, HINGE their hinge, DIRECTION leads to
- * the target, SIDE to the elbow's side.
+ * Turns the upper bone about its base and the lower with it and on, so that the tip comes to the target, with the law of
+ * cosines for the elbow (Euclid, Elements II.12–13). Sizes and shear stay. Each turn is that part of itself that `weight`
+ * says, and the lower bone's base stays on the upper.
  */
-export function writeTurns(m: Float64Array, upperLength: number, lowerLength: number, distance: number): void {
-  const sum = upperLength + lowerLength;
-  const difference = Math.abs(upperLength - lowerLength);
-  const reached = Math.min(sum, Math.max(difference, distance));
+export function turnLimb(m: Float64Array, upper: number, lower: number, weight: number): void {
+  bend(m);
+  turnBone(m, UPPER, upper, weight);
+  const length = m[UPPER + 3];
+  for (let i = 0; i < 3; i++) m[lower + 9 + i] = m[upper + 9 + i] + length * m[UPPER + i];
+  m[BEND] = m[BEND + 2];
+  m[BEND + 1] = -m[BEND + 1];
+  turnBone(m, LOWER, lower, weight);
+}
+
+/** Writes how far along and aside the elbow lies, and how far along the tip is from there. */
+function bend(m: Float64Array): void {
+  const a = m[UPPER + 3];
+  const b = m[LOWER + 3];
+  const sum = a + b;
+  const difference = Math.abs(a - b);
+  const reached = Math.min(sum, Math.max(difference, m[DIRECTION + 3]));
   const tooLong = sum - reached;
   const tooShort = reached - difference;
   if (Math.min(tooLong, tooShort) <= IN_LINE * sum) {
-    writeInLine(m, tooLong <= tooShort, upperLength >= lowerLength);
+    // Straight, or folded with the longer bone toward the target. Lengths are no help: one may vanish beside the other.
+    const isStraight = tooLong <= tooShort;
+    m[BEND] = isStraight || a >= b ? 1 : -1;
+    m[BEND + 1] = 0;
+    m[BEND + 2] = isStraight || a < b ? 1 : -1;
     return;
   }
-  const along = (upperLength * upperLength + reached * reached - lowerLength * lowerLength) / (2 * reached);
-  const aside = elbowHeight(upperLength, lowerLength, reached);
-  writeFrameTurn(m, UPPER, along, aside, UPPER_TURN);
-  writeFrameTurn(m, LOWER, reached - along, -aside, LOWER_TURN);
-}
-
-/** Both along the line to the target, or folded with the longer one toward it. Lengths are no help: one may vanish beside the other. */
-function writeInLine(m: Float64Array, isStraight: boolean, isUpperLonger: boolean): void {
-  writeFrameTurn(m, UPPER, isStraight || isUpperLonger ? 1 : -1, 0, UPPER_TURN);
-  writeFrameTurn(m, LOWER, isStraight || !isUpperLonger ? 1 : -1, 0, LOWER_TURN);
+  m[BEND] = 0.5 * (reached + ((a - b) * sum) / reached);
+  m[BEND + 1] = elbowHeight(a, b, reached);
+  m[BEND + 2] = reached - m[BEND];
 }
 
 /** √(l₁² − k²) with the square as a product (Heron), which keeps its precision near full stretch. */
@@ -54,38 +61,95 @@ function elbowHeight(a: number, b: number, c: number): number {
   return Math.sqrt((a + b - c) * (b + c - a) * (a + c - b) * (a + b + c)) / (2 * c);
 }
 
-/** The turn that takes `bone` to along·DIRECTION + aside·SIDE and the hinge, seen along the bone, to SIDE × DIRECTION. */
-function writeFrameTurn(m: Float64Array, bone: number, along: number, aside: number, to: number): void {
-  copyVector(m, bone, NOW);
-  perpendicular(m, HINGE, bone, NOW + 3, 0);
-  cross(m, NOW, NOW + 3, NOW + 6);
-  for (let i = 0; i < 3; i++) m[THEN + i] = along * m[DIRECTION + i] + aside * m[SIDE + i];
-  unitise(m, THEN, 0);
-  cross(m, SIDE, DIRECTION, THEN + 3);
-  cross(m, THEN, THEN + 3, THEN + 6);
-  multiplyByTransposed(m, THEN, NOW, to);
+/** Turns the world and the direction of a bone by part of the turn that bends the limb. */
+function turnBone(m: Float64Array, bone: number, world: number, weight: number): void {
+  writeNow(m, bone);
+  writeThen(m);
+  if (weight !== 1) takePart(m, weight);
+  turnWorld(m, world);
+  m[bone] = m[THEN];
+  m[bone + 1] = m[THEN + 1];
+  m[bone + 2] = m[THEN + 2];
 }
 
-/** Turns the upper about its base and the lower with it and on; sizes and shear stay. */
-export function turnBoth(m: Float64Array, upper: number, lower: number, weight: number): void {
-  takePart(m, UPPER_TURN, weight);
-  takePart(m, LOWER_TURN, weight);
-  turnWorld(m, UPPER_TURN, upper);
-  turnWorld(m, LOWER_TURN, lower);
-  subtract(m, lower + 9, upper + 9, VECTOR);
-  transform(m, UPPER_TURN, VECTOR, UPPER);
-  set(m, lower + 9, m[upper + 9] + m[UPPER], m[upper + 10] + m[UPPER + 1], m[upper + 11] + m[UPPER + 2]);
+/** Puts THEN only part of the way from NOW, by the turn in rig space. */
+function takePart(m: Float64Array, weight: number): void {
+  multiplyByTransposed(m, THEN, NOW, TURN);
+  writeIdentity(m, PART);
+  slerp(m, PART, TURN, weight, QUATERNION);
+  multiply(m, PART, NOW, THEN);
 }
 
-/** Makes a turn that part of itself. */
-function takePart(m: Float64Array, turn: number, weight: number): void {
-  if (weight === 1) return;
-  writeIdentity(m, ORIENTATION);
-  slerp(m, ORIENTATION, turn, weight);
-  copyMatrix(m, ORIENTATION, turn);
+/** Turns three columns from NOW to THEN. */
+function turnWorld(m: Float64Array, world: number): void {
+  const n0 = m[NOW];
+  const n1 = m[NOW + 1];
+  const n2 = m[NOW + 2];
+  const n3 = m[NOW + 3];
+  const n4 = m[NOW + 4];
+  const n5 = m[NOW + 5];
+  const n6 = m[NOW + 6];
+  const n7 = m[NOW + 7];
+  const n8 = m[NOW + 8];
+  const start = world & INDEX;
+  for (let i = start; i < start + 9; i += 3) {
+    const x = m[i];
+    const y = m[i + 1];
+    const z = m[i + 2];
+    const a = n0 * x + n1 * y + n2 * z;
+    const b = n3 * x + n4 * y + n5 * z;
+    const c = n6 * x + n7 * y + n8 * z;
+    m[i] = m[THEN] * a + m[THEN + 3] * b + m[THEN + 6] * c;
+    m[i + 1] = m[THEN + 1] * a + m[THEN + 4] * b + m[THEN + 7] * c;
+    m[i + 2] = m[THEN + 2] * a + m[THEN + 5] * b + m[THEN + 8] * c;
+  }
 }
 
-function turnWorld(m: Float64Array, turn: number, world: number): void {
-  multiply(m, turn, world, PRODUCT);
-  copyMatrix(m, PRODUCT, world);
+function writeNow(m: Float64Array, bone: number): void {
+  const ux = m[bone];
+  const uy = m[bone + 1];
+  const uz = m[bone + 2];
+  if (Math.abs(m[HINGE] * ux + m[HINGE + 1] * uy + m[HINGE + 2] * uz) > ROUNDING) {
+    perpendicular(m, HINGE, bone, HINGE, 0);
+  }
+  const nx = m[HINGE];
+  const ny = m[HINGE + 1];
+  const nz = m[HINGE + 2];
+  m[NOW] = ux;
+  m[NOW + 1] = uy;
+  m[NOW + 2] = uz;
+  m[NOW + 3] = nx;
+  m[NOW + 4] = ny;
+  m[NOW + 5] = nz;
+  m[NOW + 6] = uy * nz - uz * ny;
+  m[NOW + 7] = uz * nx - ux * nz;
+  m[NOW + 8] = ux * ny - uy * nx;
+}
+
+/** The bone shall lie along BEND, and the hinge along SIDE × DIRECTION. */
+function writeThen(m: Float64Array): void {
+  const dx = m[DIRECTION];
+  const dy = m[DIRECTION + 1];
+  const dz = m[DIRECTION + 2];
+  const ex = m[SIDE];
+  const ey = m[SIDE + 1];
+  const ez = m[SIDE + 2];
+  const along = m[BEND];
+  const aside = m[BEND + 1];
+  const scale = 1 / Math.sqrt(along * along + aside * aside);
+  const ux = (along * dx + aside * ex) * scale;
+  const uy = (along * dy + aside * ey) * scale;
+  const uz = (along * dz + aside * ez) * scale;
+  const nx = ey * dz - ez * dy;
+  const ny = ez * dx - ex * dz;
+  const nz = ex * dy - ey * dx;
+  m[THEN] = ux;
+  m[THEN + 1] = uy;
+  m[THEN + 2] = uz;
+  m[THEN + 3] = nx;
+  m[THEN + 4] = ny;
+  m[THEN + 5] = nz;
+  m[THEN + 6] = uy * nz - uz * ny;
+  m[THEN + 7] = uz * nx - ux * nz;
+  m[THEN + 8] = ux * ny - uy * nx;
 }

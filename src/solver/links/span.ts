@@ -3,24 +3,37 @@ import { aimShortest } from '../geometry/aimShortest.ts';
 import { blend } from '../geometry/blend.ts';
 import { POINT_INTS, writeDirection } from '../geometry/point.ts';
 import { FRAME_INTS, frameSize } from '../geometry/restFrame.ts';
-import { putTogether, takeApart } from '../geometry/takeApart.ts';
-import { set, ZERO } from '../geometry/vector.ts';
+import { putTogether, SIZE, takeApart } from '../geometry/takeApart.ts';
+import { set } from '../geometry/vector.ts';
 import { AIM_UNDEFINED, FLAT } from '../machine/flagBits.ts';
-import { DIRECTION, GOAL_SIZE, ORIENTATION, SIZE } from '../machine/layout.ts';
-import type { Machine } from '../machine/machine.ts';
+import type { Machine, Run } from '../machine/machine.ts';
 import { angleFromOpposite, distanceToTarget } from './aimNearness.ts';
 import { spareAxis } from './axes.ts';
-import { eachRecord, LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
+import { LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
 
 const TARGET = LINK_INTS;
 const FRAME = TARGET + POINT_INTS;
 /** Five constants: rest length, bone's length, least, most, volume kept (1) or not (0). Then +z and its spare axis. */
 const LENGTHS = FRAME + FRAME_INTS;
 const AXIS = LENGTHS + 1;
-const SPARE = AXIS + 1;
-const INTS = SPARE + 1;
+const HALF = AXIS + 1;
+const INTS = HALF + 1;
+
+/** Scratch. */
+const OWN = 0;
+const DIRECTION = 12;
+const FULL_SIZE = 16;
+const SPARE = 19;
 
 const Z = [0, 0, 1] as const;
+/** Under this, ∛|det F| counts as zero. */
+const ZERO = 1e-9;
+
+const run: Run = (machine, at, count) => {
+  const end = at + INTS * count;
+  for (let i = at; i < end; i += INTS) spanOne(machine, i);
+  return end;
+};
 
 export const span: LinkKind<SpanLink> = {
   reads: (link) => [link.target.bone],
@@ -31,12 +44,11 @@ export const span: LinkKind<SpanLink> = {
     const vectors = [places.constant(...Z), places.constant(...spareAxis(Z))];
     return [...places.point(target), ...places.frame(bone.name), lengths, ...vectors];
   },
-  run: eachRecord(INTS, spanOne),
+  runs: [run],
   singular: () => ['target-at-base', 'opposite'],
-  nearness(machine, at, place) {
-    const self = machine.code[at];
-    if (place === 'opposite') return angleFromOpposite(machine, self, at + TARGET, machine.code[at + AXIS]);
-    return distanceToTarget(machine, self, at + TARGET);
+  nearness({ code, memory: m }, at, place) {
+    if (place === 'opposite') return angleFromOpposite(code, m, code[at], at + TARGET, code[at + AXIS]);
+    return distanceToTarget(code, m, code[at], at + TARGET);
   },
 };
 
@@ -46,22 +58,23 @@ function spanOne(machine: Machine, at: number): void {
   if (weight === 0) return;
   const self = code[at];
   const link = code[at + LINK];
-  const distance = writeDirection(code, m, self, at + TARGET, DIRECTION);
+  const isAway = writeDirection(code, m, self, at + TARGET, DIRECTION);
   const unitSize = frameSize(code, m, at + FRAME);
-  if (distance < ZERO) flags[link] |= AIM_UNDEFINED;
+  if (!isAway) flags[link] |= AIM_UNDEFINED;
   if (unitSize < ZERO) flags[link] |= FLAT;
-  if (distance < ZERO || unitSize < ZERO) return;
-  takeApart(machine, self, ORIENTATION, SIZE, link);
-  aimShortest(m, code[at + AXIS], code[at + SPARE], weight);
-  writeSize(m, code[at + LENGTHS], distance, unitSize);
-  blend(m, SIZE, GOAL_SIZE, weight);
-  putTogether(m, ORIENTATION, SIZE, self);
+  if (!isAway || unitSize < ZERO) return;
+  takeApart(m, flags, self, OWN, link);
+  aimShortest(m, OWN, code[at + AXIS], code[at + HALF], DIRECTION, weight, SPARE);
+  writeSize(m, code[at + LENGTHS], unitSize);
+  blend(m, OWN + SIZE, FULL_SIZE, weight);
+  putTogether(m, OWN, self);
 }
 
 /** The size at full weight: along z by the bounded ratio of distance to rest length, across by what `sides` says. */
-function writeSize(m: Float64Array, lengths: number, distance: number, unitSize: number): void {
+function writeSize(m: Float64Array, lengths: number, unitSize: number): void {
   const restLength = m[lengths];
+  const distance = m[DIRECTION + 3];
   const ratio = Math.min(m[lengths + 3], Math.max(m[lengths + 2], distance / (restLength * unitSize)));
   const across = m[lengths + 4] === 1 ? unitSize / Math.sqrt(ratio) : unitSize;
-  set(m, GOAL_SIZE, across, across, (unitSize * ratio * restLength) / m[lengths + 1]);
+  set(m, FULL_SIZE, across, across, (unitSize * ratio * restLength) / m[lengths + 1]);
 }

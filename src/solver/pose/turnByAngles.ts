@@ -19,6 +19,7 @@ export function turnByAngles(m: Float64Array, to: number, anglesDeg: number, ord
 }
 
 function turnAboutAxis(m: Float64Array, to: number, anglesDeg: number, axis: number): void {
+  if (m[anglesDeg + axis] === 0) return;
   const halfRad = 0.5 * degToRad(m[anglesDeg + axis]);
   turnQuaternion(m, to, axis, sin(halfRad), cos(halfRad));
 }
