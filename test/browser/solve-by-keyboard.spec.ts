@@ -1,6 +1,6 @@
 import { amountText } from '../../src/grader/words/amount.ts';
 import { ANSWERS } from './support/answers.ts';
-import { gradeFiles } from './support/command-line.ts';
+import { gradeFile } from './support/command-line.ts';
 import { keptWork } from './support/kept.ts';
 import { byKeyboard } from './support/keyboard.ts';
 import { expect, test } from './support/test.ts';
@@ -18,14 +18,14 @@ for (const [exercise, build] of Object.entries(ANSWERS)) {
     const proof = (await keptWork(page, exercise))!.work.proofs.at(-1)!;
     const { name, path } = await savedFile(page, () => hand.press(button(page, 'Save to a file')));
     expect(name).toBe(`${exercise}-answer.json`);
-    const [graded] = gradeFiles([path]);
+    const graded = gradeFile(path);
     const { mark, passed, requirements } = proof.result;
     expect({ mark, passed }).toEqual({ mark: 1, passed: true });
     const onPage = requirements.map(({ weight: _weight, cause: _cause, ...rest }) => {
       return { ...rest, message: proof.messages[rest.id] };
     });
     expect(graded).toMatchObject({ mark, passed, requirements: onPage });
-    expect(graded!.requirements.length).toBe(requirements.length);
+    expect(graded.requirements.length).toBe(requirements.length);
 
     const lines = proofSheet(page).locator('.wb-requirement');
     for (const [i, { status, measured, allowed, unit }] of requirements.entries()) {
