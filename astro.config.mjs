@@ -10,6 +10,7 @@ import { localServer } from './src/course/site/local-server.ts';
 import { plainMathml } from './src/course/site/plain-mathml.ts';
 import { portable } from './src/course/site/portable.ts';
 import { wholeLinks } from './src/course/site/whole-links.ts';
+import { oneDesk } from './src/workbench/desk/oneDesk.ts';
 import { leanThree } from './src/workbench/plate/three/lean.ts';
 
 // Every page but 404.html is made independent of where it is served (see portable.ts). That one page is shown
@@ -35,7 +36,7 @@ export default defineConfig({
     }),
   },
   vite: {
-    plugins: [leanThree()],
+    plugins: [leanThree(), oneDesk()],
     build: { assetsInlineLimit: 0, modulePreload: false },
     // What scripts load (chunks, workers) is found from where they themselves lie.
     experimental: { renderBuiltUrl: () => ({ relative: true }) },

@@ -1,4 +1,5 @@
 import type { Replies, Request } from './work.ts';
+import { address, work } from './worker.ts';
 
 /** Does grading work for the page: in one worker for all its exercises, on the page's own thread where none runs. */
 export interface Desk {
@@ -43,7 +44,6 @@ export function acquireDesk(): Desk {
           workersFail = true;
         }
       }
-      const { work } = await import('./work.ts');
       return work(request) as Replies[A];
     },
     release: () => {
@@ -56,7 +56,7 @@ export function acquireDesk(): Desk {
 }
 
 function begin(): Shared {
-  const worker = new Worker(new URL('../proof/proof.worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(address, { type: 'module' });
   const made: Shared = { worker, waiting: new Map(), users: 0, next: 0 };
   worker.onmessage = ({ data }: MessageEvent<Reply>) => {
     const waiting = made.waiting.get(data.id);
