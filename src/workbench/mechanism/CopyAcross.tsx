@@ -14,7 +14,7 @@ export function CopyLinkAcross({ slot, bone, link }: { slot: string; bone: strin
     <button
       type="button"
       className="wb-aside"
-      aria-label={`Copy ${link} on ${bone} to ${other}`}
+      aria-label={`copy to ${other}: ${link} on ${bone}`}
       onClick={() => edit(copyLinkAcross(bone, link), slot)}
     >
       copy to {other}
@@ -33,7 +33,7 @@ export function CopyDriverAcross({ slot, driver }: { slot: string; driver: strin
     <button
       type="button"
       className="wb-aside"
-      aria-label={`Copy ${driver} to the ${other} side`}
+      aria-label={`copy to the ${other}: ${driver}`}
       onClick={() => edit(copyDriverAcross(driver), slot)}
     >
       copy to the {other}

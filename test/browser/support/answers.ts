@@ -13,7 +13,7 @@ export const ANSWERS: Readonly<Record<string, (page: Page, hand: Hand) => Promis
     await addControl(page, hand, 'wind_left', { parent: 'wind', base: [0.4, 1.5, 1.2] });
     await addControl(page, hand, 'wind_right', { parent: 'wind', base: [-0.4, 1.5, 1.2] });
     await addAim(page, hand, 'vane_left', 'wind_left');
-    await hand.press(button(page, 'Copy aim on vane_left to vane_right'));
+    await hand.press(button(page, 'copy to vane_right: aim on vane_left'));
   },
 
   'let-go': async (page, hand) => {
@@ -24,7 +24,7 @@ export const ANSWERS: Readonly<Record<string, (page: Page, hand: Hand) => Promis
     await hand.choose(field(page, 'what the new driver sets'), 'the weight of own on vane_left');
     await hand.press(button(page, 'Add it'));
     await hand.press(page.getByRole('button', { name: 'Invert the map of driver' }));
-    await hand.press(button(page, 'Copy driver to the right side'));
+    await hand.press(button(page, 'copy to the right: driver'));
   },
 };
 
