@@ -1,7 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseFrontmatter } from '@astrojs/markdown-remark';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { COMMANDS } from '../../src/course/kit/commands.ts';
 import { lessonSchema } from '../../src/course/lesson-schema.ts';
 import { answerTo, exerciseFor } from '../support/exercises.ts';
 import { counterpose } from './command.ts';
@@ -73,4 +74,14 @@ test('grade finds the exercises of a private folder, which come before the cours
   expect(JSON.parse(stdout)).toMatchObject({ exercise: 'one-vane', flags: ['edition-differs'], mark: 0 });
   const course = await counterpose(['grade', answer, '--json']);
   expect(JSON.parse(course.stdout)).toMatchObject({ flags: [], mark: 1, passed: true });
+});
+
+describe('the commands of the authors’ page', () => {
+  const words = (command: string) => command.replace(/^npx counterpose /, '').split(' ');
+
+  test.each(Object.entries(COMMANDS))('%s runs', async (_, command) => {
+    const { status, stderr } = await counterpose(words(command), { cwd: folder.path });
+    expect(stderr).toBe('');
+    expect(status).toBeLessThan(2);
+  });
 });
