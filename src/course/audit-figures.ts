@@ -22,6 +22,8 @@ export const auditSchema = z.strictObject({
   totals: z.strictObject(counts),
 });
 
+export type Audit = z.infer<typeof auditSchema>;
+
 /** 3/n in per cent, two digits: the bound at 95 % where nothing was seen in n trials (1 − 0.05^(1/n) ≈ 3/n). */
 export function boundPercent(trials: number): string {
   return String(Number((300 / trials).toPrecision(2)));

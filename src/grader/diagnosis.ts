@@ -13,13 +13,20 @@ export function knownWrongs(exercise: Exercise): KnownWrong[] {
 
 /**
  * The wrong turn that a missed requirement shows: the one that fails in the same way on every canonical
- * probe. Where several do, one whose other misses agree as well, then the one listed first.
+ * probe. Where several do, one whose other misses agree as well, then the one listed first. Where none does, because
+ * a structure is at fault in bones of other names, one that misses the same requirements by as much.
  */
 export function diagnose(findings: readonly Finding[], missed: Finding, known: readonly KnownWrong[]): string | null {
   const at = findings.indexOf(missed);
   const alike = known.filter(({ proof }) => failsAlike(missed, proof.findings[at]!));
-  const whole = alike.find(({ proof }) => findings.every((finding, i) => finding.status === proof.findings[i]!.status));
-  return (whole ?? alike[0])?.wrong.id ?? null;
+  const agrees = ({ proof }: KnownWrong) => findings.every(({ status }, i) => status === proof.findings[i]!.status);
+  const found = alike.find(agrees) ?? alike[0] ?? known.find((one) => agrees(one) && countsAlike(missed, one, at));
+  return found?.wrong.id ?? null;
+}
+
+function countsAlike({ profile, cause, measured }: Finding, { proof }: KnownWrong, at: number): boolean {
+  if (profile.length > 0 || cause?.why !== 'structure') return false;
+  return proof.findings[at]!.measured === measured;
 }
 
 function failsAlike(a: Finding, b: Finding): boolean {

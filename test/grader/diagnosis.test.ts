@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { exerciseIds } from '../../src/course/exercise-files.ts';
+import { gradeWork } from '../../src/grader/grade.ts';
+import { contentDir, markingFor } from '../support/exercises.ts';
+import { heldOutOf } from './heldOut.ts';
+
+/** Of each exercise so many of the held-out mistakes, from all over them; the benchmark tries all. */
+const TRIED = 8;
+
+test('at least 90 % of the mistakes shown in ways that are not listed are told rightly', { timeout: 120_000 }, () => {
+  const told: boolean[] = [];
+  for (const id of exerciseIds(contentDir)) {
+    const marking = markingFor(id);
+    const all = heldOutOf(marking.exercise);
+    const step = Math.max(1, Math.ceil(all.length / TRIED));
+    for (const { candidate, shows } of all.filter((_, index) => index % step === 0)) {
+      const { requirements } = gradeWork(marking, candidate);
+      told.push(requirements.some(({ diagnosis }) => diagnosis !== null && shows.includes(diagnosis)));
+    }
+  }
+  expect(told.length).toBeGreaterThan(50);
+  expect(told.filter(Boolean).length / told.length).toBeGreaterThanOrEqual(0.9);
+});
