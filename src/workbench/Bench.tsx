@@ -1,12 +1,13 @@
-import { type KeyboardEvent, useCallback, useEffect, useId, useMemo, useState } from 'react';
+import { type KeyboardEvent, memo, useCallback, useEffect, useId, useMemo, useState } from 'react';
 import type { Exercise } from '../grader/exercise/definition.ts';
 import type { Desk } from './desk/desk.ts';
 import { KeepingLine } from './keep/KeepingLine.tsx';
 import { BenchPlate } from './plate/BenchPlate.tsx';
 import { ProofSheet } from './proof/ProofSheet.tsx';
-import { BenchContext, type Bench as BenchValue } from './state/bench.ts';
-import { useSession } from './state/useSession.ts';
-import { useSolved } from './state/useSolved.ts';
+import { SolvedNow } from './SolvedNow.tsx';
+import { BenchContext, type Bench as BenchValue, useSession } from './state/bench.ts';
+import { useFocusGoal } from './state/useFocusGoal.ts';
+import { useKept } from './state/useKept.ts';
 import { Work } from './Work.tsx';
 
 interface Props {
@@ -19,45 +20,33 @@ interface Props {
 /** One exercise on the bench: plate, mechanism or try-out, proof sheet. */
 export function Bench({ first, desk, open }: Props) {
   const [exercise, setExercise] = useState(first);
-  const { store, session, keeping, keeper } = useSession(exercise);
-  const { solved, cycle } = useSolved(session.history.document.rig, session.pose);
-  const [goal, setGoal] = useState<string | null>(null);
+  const { store, seed, keeping, keeper } = useKept(exercise);
   const prefix = useId();
+  const idOf = useCallback((slot: string) => `${prefix}${slot.replaceAll(/[^A-Za-z0-9_-]/g, '.')}`, [prefix]);
+  const goTo = useFocusGoal(idOf);
   // A kind that redraws may have been left at another drawing than the page begins with.
-  const isBehind = session.seed !== exercise.seed;
+  const isBehind = seed !== exercise.seed;
   useEffect(() => {
-    if (isBehind) void open(session.seed).then(setExercise);
-  }, [isBehind, session.seed, open]);
-
-  const redraw = useCallback(async () => {
-    const next = await open(store.get().seed + 1);
-    setExercise(next);
-    store.dispatch({ do: 'redraw', draft: { rig: next.start, parts: {} }, seed: next.seed });
-  }, [open, store]);
+    if (isBehind) void open(seed).then(setExercise);
+  }, [isBehind, seed, open]);
 
   const bench = useMemo((): BenchValue => {
     const { dispatch } = store;
     return {
       exercise,
       desk,
-      session,
-      cycle,
-      redraw,
-      flags: solved?.flags ?? [],
+      store,
       dispatch,
       edit: (edit, slot) => dispatch({ do: 'edit', edit, slot, when: Date.now() }),
-      goTo: setGoal,
-      idOf: (slot) => idIn(prefix, slot),
+      goTo,
+      idOf,
+      redraw: async () => {
+        const next = await open(store.get().seed + 1);
+        setExercise(next);
+        dispatch({ do: 'redraw', draft: { rig: next.start, parts: {} }, seed: next.seed });
+      },
     };
-  }, [exercise, desk, session, cycle, solved, store, prefix, redraw]);
-
-  useEffect(() => {
-    if (goal === null) return;
-    setGoal(null);
-    const place = document.getElementById(idIn(prefix, goal));
-    place?.scrollIntoView({ block: 'nearest' });
-    place?.querySelector<HTMLElement>('select, input, button')?.focus();
-  }, [goal, prefix]);
+  }, [exercise, desk, store, open, goTo, idOf]);
 
   function onKeyDown(event: KeyboardEvent) {
     if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z') return;
@@ -71,18 +60,33 @@ export function Bench({ first, desk, open }: Props) {
       {/* Undo and redo by key, from anywhere within; the buttons do the same. */}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: see above */}
       <div onKeyDown={onKeyDown}>
-        <BenchPlate solved={solved} />
-        <Work />
-        <ProofSheet />
+        <SolvedNow>
+          <Sheets />
+        </SolvedNow>
         <KeepingLine keeping={keeping} keeper={keeper} />
-        <p className="unseen" role="status" aria-live="polite">
-          {session.said}
-        </p>
+        <Said />
       </div>
     </BenchContext>
   );
 }
 
-function idIn(prefix: string, slot: string): string {
-  return `${prefix}${slot.replaceAll(/[^A-Za-z0-9_-]/g, '.')}`;
+/** Apart, so that a pose that changes draws anew only what shows it. */
+const Sheets = memo(function Sheets() {
+  return (
+    <>
+      <BenchPlate />
+      <Work />
+      <ProofSheet />
+    </>
+  );
+});
+
+/** For screen readers: what has just happened. */
+function Said() {
+  const said = useSession((session) => session.said);
+  return (
+    <p className="unseen" role="status" aria-live="polite">
+      {said}
+    </p>
+  );
 }

@@ -1,12 +1,13 @@
-import { useBench } from './state/bench.ts';
+import { useBench, useSession } from './state/bench.ts';
 import { nextRedo, nextUndo } from './state/history.ts';
 import type { View } from './state/session.ts';
 
 /** Build and Try, and undo and redo beside them. */
 export function ViewSwitch({ views }: { views: readonly View[] }) {
-  const { session, dispatch } = useBench();
-  const undo = nextUndo(session.history);
-  const redo = nextRedo(session.history);
+  const { dispatch } = useBench();
+  const chosen = useSession((session) => session.view);
+  const undo = useSession((session) => nextUndo(session.history));
+  const redo = useSession((session) => nextRedo(session.history));
   return (
     <div className="wb-switch">
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be set as a line of text */}
@@ -15,7 +16,7 @@ export function ViewSwitch({ views }: { views: readonly View[] }) {
           <button
             key={view}
             type="button"
-            aria-pressed={session.view === view}
+            aria-pressed={chosen === view}
             onClick={() => dispatch({ do: 'view', view })}
           >
             {view === 'build' ? 'Build' : 'Try'}

@@ -2,14 +2,16 @@ import { AnswerForm } from './answer/AnswerForm.tsx';
 import { answeredBy, isAnswered } from './answer/kinds.ts';
 import { MapForm } from './answer/MapForm.tsx';
 import { Mechanism } from './mechanism/Mechanism.tsx';
-import { useBench } from './state/bench.ts';
+import { useBench, useSession } from './state/bench.ts';
+import { draftOf } from './state/session.ts';
 import { controlsOf } from './tryout/controls.ts';
 import { TryOut } from './tryout/TryOut.tsx';
 import { ViewSwitch } from './ViewSwitch.tsx';
 
 /** What stands under the plate: Build or Try, or what the kind of exercise asks for instead. */
 export function Work() {
-  const { session, exercise } = useBench();
+  const { exercise } = useBench();
+  const view = useSession((session) => session.view);
   const by = answeredBy(exercise);
   if (by === 'pose') {
     return (
@@ -23,22 +25,24 @@ export function Work() {
   return (
     <>
       <ViewSwitch views={['build', 'try']} />
-      {session.view === 'try' && <TryOut />}
-      {session.view === 'build' && (by === 'map' ? <MapForm /> : <Mechanism />)}
+      {view === 'try' && <TryOut />}
+      {view === 'build' && (by === 'map' ? <MapForm /> : <Mechanism />)}
     </>
   );
 }
 
 /** The rig can be moved once the answer is in: before, it would be read off. */
 function Form() {
-  const { session, exercise } = useBench();
-  const { bones, switches } = controlsOf(session.history.document, exercise);
+  const { exercise } = useBench();
+  const draft = useSession(draftOf);
+  const answered = useSession((session) => isAnswered(session, exercise));
+  const { bones, switches } = controlsOf(draft, exercise);
   const hasControls = bones.length + switches.length > 0;
   return (
     <>
       <ViewSwitch views={[]} />
       <AnswerForm />
-      {isAnswered(session, exercise) && hasControls && <TryOut />}
+      {answered && hasControls && <TryOut />}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { setValue } from '../edit/respond.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
+import { draftOf } from '../state/session.ts';
 import { Heading } from '../words/Heading.tsx';
 import { isAnswered } from './kinds.ts';
 import { OrderForm } from './OrderForm.tsx';
@@ -8,20 +9,21 @@ import { valuesAsked } from './values.ts';
 
 /** Where numbers, or an order, are asked for instead of a rig. */
 export function AnswerForm() {
-  const { session, exercise, edit } = useBench();
-  const answered = isAnswered(session, exercise);
-  const values = session.history.document.response?.values ?? {};
+  const { exercise, edit } = useBench();
+  const answered = useSession((now) => isAnswered(now, exercise));
+  const seed = useSession((now) => now.seed);
+  const values = useSession(draftOf).response?.values ?? {};
   return (
     <section className="wb-answer" aria-label="Your answer">
       <Heading rank={1}>Your answer</Heading>
-      {session.seed !== FIRST_SEED && <TaskAgain task={exercise.task} />}
+      {seed !== FIRST_SEED && <TaskAgain task={exercise.task} />}
       {exercise.kind === 'order' ? (
         <OrderForm disabled={answered} />
       ) : (
         <ul>
           {valuesAsked(exercise).map(({ id, says, unit }) => (
             <ValueField
-              key={`${session.seed} ${id}`}
+              key={`${seed} ${id}`}
               says={says}
               unit={unit}
               value={values[id] ?? null}

@@ -1,11 +1,12 @@
 import { moveInOrder } from '../edit/respond.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
+import { draftOf } from '../state/session.ts';
 import { orderAsked } from './order.ts';
 
 /** Names to be put in order, one step at a time. */
 export function OrderForm({ disabled }: { disabled: boolean }) {
-  const { session, exercise, edit } = useBench();
-  const order = session.history.document.response?.order ?? orderAsked(exercise);
+  const { exercise, edit } = useBench();
+  const order = useSession(draftOf).response?.order ?? orderAsked(exercise);
   return (
     <ol className="wb-order">
       {order.map((name, i) => (

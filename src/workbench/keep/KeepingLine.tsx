@@ -9,13 +9,13 @@ import { saveFile } from './saveFile.ts';
 
 /** How the work is kept, and the files it can go to and come from. */
 export function KeepingLine({ keeping, keeper }: { keeping: Keeping; keeper: Keeper | null }) {
-  const { session, exercise } = useBench();
+  const { store, exercise } = useBench();
   return (
     <div className="wb-keeping">
       <p>
         <button
           type="button"
-          onClick={() => saveFile(`${exercise.id}-answer.json`, answerOf(session, exercise, new Date()))}
+          onClick={() => saveFile(`${exercise.id}-answer.json`, answerOf(store.get(), exercise, new Date()))}
         >
           Save to a file
         </button>

@@ -1,9 +1,11 @@
 import type { Step } from '../state/history.ts';
 import type { Session } from '../state/session.ts';
 import type { Store } from '../state/store.ts';
+import { isPoseAlone, sharedCount } from './changes.ts';
 import { type Database, load, openDatabase, save } from './database.ts';
 import type { Keeping } from './keeping.ts';
 import { migrated, packed, unpacked } from './record.ts';
+import { openChannel } from './tabs.ts';
 
 export interface Keeper {
   readonly get: () => Keeping;
@@ -12,6 +14,9 @@ export interface Keeper {
   readonly take: (which: 'theirs' | 'ours') => Promise<void>;
   readonly close: () => void;
 }
+
+/** How long a pose that is still changing waits to be kept. */
+const POSE_MS = 120;
 
 /** Brings back what was kept of an exercise, and from then on keeps every change of the store at once. */
 export function createKeeper(store: Store, about: { key: string; edition: string }): Keeper {
@@ -27,8 +32,10 @@ export function createKeeper(store: Store, about: { key: string; edition: string
   let saving = false;
   let waiting = false;
   let closed = false;
+  let timer: ReturnType<typeof setTimeout> | undefined;
 
-  const unsubscribe = store.subscribe(() => void keep());
+  const unsubscribe = store.subscribe(changed);
+  window.addEventListener('pagehide', keepNow);
   if (tabs) tabs.onmessage = ({ data }) => heard(data);
   void open();
 
@@ -40,12 +47,27 @@ export function createKeeper(store: Store, about: { key: string; edition: string
     },
     take,
     close: () => {
+      keepNow();
       closed = true;
       unsubscribe();
+      window.removeEventListener('pagehide', keepNow);
       tabs?.close();
       if (!saving) database?.close();
     },
   };
+
+  /** A control that is being dragged is kept a few times a second, everything else at once. */
+  function changed(): void {
+    const waits = savedSession !== undefined && isPoseAlone(savedSession, store.get());
+    if (waits) timer ??= setTimeout(keepNow, POSE_MS);
+    else keepNow();
+  }
+
+  function keepNow(): void {
+    clearTimeout(timer);
+    timer = undefined;
+    void keep();
+  }
 
   async function open(): Promise<void> {
     try {
@@ -131,15 +153,4 @@ export function createKeeper(store: Store, about: { key: string; edition: string
     keeping = next;
     for (const listener of listeners) listener();
   }
-}
-
-function openChannel(): BroadcastChannel | undefined {
-  return typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('counterpose works');
-}
-
-/** How many steps from the first on are the very same in both. */
-function sharedCount(a: readonly Step[], b: readonly Step[]): number {
-  let count = 0;
-  while (count < a.length && count < b.length && a[count] === b[count]) count++;
-  return count;
 }

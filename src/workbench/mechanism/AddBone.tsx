@@ -5,14 +5,15 @@ import { useBench } from '../state/bench.ts';
 
 /** Adds a bone that stands where the chosen bone stands, or at the first bone's base. */
 export function AddBone() {
-  const { session, edit, goTo, dispatch } = useBench();
-  const { rig } = session.history.document;
+  const { store, edit, goTo, dispatch } = useBench();
   function add() {
+    const { chosen, history } = store.get();
+    const { rig } = history.document;
     const name = freshName(
       'bone',
       rig.bones.map((bone) => bone.name),
     );
-    edit(addBone(newRest(rig, session.chosen)), 'new bone');
+    edit(addBone(newRest(rig, chosen)), 'new bone');
     dispatch({ do: 'choose', bone: name });
     goTo(`bone ${name}`);
   }

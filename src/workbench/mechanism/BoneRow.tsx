@@ -6,7 +6,7 @@ import { addSwitch } from '../edit/switches.ts';
 import { boneSentence, lockSentence } from '../sentence/boneSentence.ts';
 import { restSentence } from '../sentence/restSentence.ts';
 import type { Scope } from '../sentence/scope.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
 import { choosing } from '../state/choosing.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
 import { AddLink } from './AddLink.tsx';
@@ -23,8 +23,9 @@ interface Props {
 
 /** One bone: what it is, its switches, its links in order, and, opened, its rest and locks. */
 export function BoneRow({ scope, bone, serves }: Props) {
-  const { session, dispatch, edit, goTo, idOf } = useBench();
+  const { store, dispatch, edit, goTo, idOf } = useBench();
   const { name } = bone;
+  const isChosen = useSession((session) => session.chosen === name);
   const [open, setOpen] = useState(false);
   const slot = `bone ${name}`;
   const made = !scope.keeps(name);
@@ -37,8 +38,8 @@ export function BoneRow({ scope, bone, serves }: Props) {
       className="wb-row"
       id={idOf(slot)}
       data-bone={name}
-      data-chosen={session.chosen === name || undefined}
-      {...choosing(() => session.chosen !== name && dispatch({ do: 'choose', bone: name }))}
+      data-chosen={isChosen || undefined}
+      {...choosing(() => store.get().chosen !== name && dispatch({ do: 'choose', bone: name }))}
     >
       {serves.length > 0 && <p className="wb-serves">{serves.join(', ')}</p>}
       <p className="wb-sentence">

@@ -3,13 +3,15 @@ import { copyDriverAcross } from '../edit/copyDriverAcross.ts';
 import { copyLinkAcross } from '../edit/copyLinkAcross.ts';
 import { boneOf } from '../edit/draft.ts';
 import { ownerOf } from '../sentence/outputs.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
+import { draftOf } from '../state/session.ts';
 
 /** Copies a link to the bone of the other side; nothing where there is no such bone. */
 export function CopyLinkAcross({ slot, bone, link }: { slot: string; bone: string; link: string }) {
-  const { session, edit } = useBench();
+  const { edit } = useBench();
+  const draft = useSession(draftOf);
   const other = swapSide(bone);
-  if (other === bone || !boneOf(session.history.document, other)) return null;
+  if (other === bone || !boneOf(draft, other)) return null;
   return (
     <button
       type="button"
@@ -24,8 +26,9 @@ export function CopyLinkAcross({ slot, bone, link }: { slot: string; bone: strin
 
 /** Copies a driver that writes to one side to the other. */
 export function CopyDriverAcross({ slot, driver }: { slot: string; driver: string }) {
-  const { session, edit } = useBench();
-  const output = session.history.document.rig.drivers?.find((each) => each.name === driver)?.output;
+  const { edit } = useBench();
+  const { rig } = useSession(draftOf);
+  const output = rig.drivers?.find((each) => each.name === driver)?.output;
   const side = output && sideOf(ownerOf(output));
   if (!side) return null;
   const other = side === 'left' ? 'right' : 'left';

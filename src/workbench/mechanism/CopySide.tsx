@@ -1,12 +1,14 @@
 import { type Side, sideOf } from '../../solver/index.ts';
 import { copySide } from '../edit/copySide.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
+import { draftOf } from '../state/session.ts';
 import { RefusalAt } from '../words/RefusalAt.tsx';
 
 /** Copies a whole side across, where the rig has sides. */
 export function CopySide() {
-  const { session, edit } = useBench();
-  const sides = new Set(session.history.document.rig.bones.map((bone) => sideOf(bone.name)));
+  const { edit } = useBench();
+  const { rig } = useSession(draftOf);
+  const sides = new Set(rig.bones.map((bone) => sideOf(bone.name)));
   const slot = 'copy side';
   const offer = (from: Side, to: Side) =>
     sides.has(from) && (

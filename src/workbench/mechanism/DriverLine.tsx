@@ -3,6 +3,7 @@ import { removeDriver, reorderDriver } from '../edit/drivers.ts';
 import { driverSentence } from '../sentence/driverSentence.ts';
 import type { Scope } from '../sentence/scope.ts';
 import { useBench } from '../state/bench.ts';
+import { useCycle } from '../state/solvedNow.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
 import { Asides } from './Asides.tsx';
 import { CopyDriverAcross } from './CopyAcross.tsx';
@@ -10,7 +11,8 @@ import { DriverMapView } from './DriverMapView.tsx';
 
 /** One driver: its sentence, and its map. */
 export function DriverLine({ scope, driver }: { scope: Scope; driver: Driver }) {
-  const { idOf, cycle } = useBench();
+  const { idOf } = useBench();
+  const cycle = useCycle();
   const slot = `driver ${driver.name}`;
   return (
     <li id={idOf(slot)} className="wb-row" data-driver={driver.name}>

@@ -4,6 +4,7 @@ import { removeLink } from '../edit/removeLink.ts';
 import { isKept, linkSentence } from '../sentence/linkSentence.ts';
 import type { Scope } from '../sentence/scope.ts';
 import { useBench } from '../state/bench.ts';
+import { useCycle } from '../state/solvedNow.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
 import { TextWord } from '../words/TextWord.tsx';
 import { Asides } from './Asides.tsx';
@@ -17,7 +18,8 @@ interface Props {
 
 /** One link as a sentence, its name in the margin. */
 export function LinkLine({ scope, bone, link }: Props) {
-  const { edit, idOf, cycle } = useBench();
+  const { edit, idOf } = useBench();
+  const cycle = useCycle();
   const slot = `link ${bone}.${link.name}`;
   const kept = isKept(scope, bone, link.name);
   const of = `${link.name} on ${bone}`;

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { scopeOf } from '../sentence/scope.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
+import { draftOf } from '../state/session.ts';
 import { Heading } from '../words/Heading.tsx';
 import { AddBone } from './AddBone.tsx';
 import { BoneRow } from './BoneRow.tsx';
@@ -11,8 +12,8 @@ import { Parts } from './Parts.tsx';
 
 /** Build: the bones of the rig as rows, gathered by what they serve, each link a sentence. */
 export function Mechanism() {
-  const { session, exercise } = useBench();
-  const draft = session.history.document;
+  const { exercise } = useBench();
+  const draft = useSession(draftOf);
   const scope = useMemo(() => scopeOf(draft, exercise.start, exercise.kept), [draft, exercise]);
   return (
     <section className="wb-mechanism" aria-label="Mechanism">

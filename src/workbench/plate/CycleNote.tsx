@@ -1,8 +1,8 @@
-import { useBench } from '../state/bench.ts';
+import { useCycle } from '../state/solvedNow.ts';
 
 /** A rig with a cycle cannot be evaluated: the walk by name, beside the last picture that could be. */
 export function CycleNote() {
-  const { cycle } = useBench();
+  const cycle = useCycle();
   if (cycle.length === 0) return null;
   return (
     <p className="wb-refusal" role="alert">

@@ -21,9 +21,9 @@ interface Props {
   chosen?: string | null;
   choose?: (bone: string) => void;
   /** Drawn over the rig: what should be. */
-  over?: (pixel: number, size: number) => Drawing;
+  over?: ((pixel: number, size: number) => Drawing) | null;
   /** Handles, drawn last, and where they stand. */
-  handles?: { draw: (view: View) => ReactNode; places: (view: View) => readonly Pixel[] };
+  handles?: { draw: (view: View) => ReactNode; places: (view: View) => readonly Pixel[] } | null;
   /** Whenever this changes to something, the plate is fitted to the pose as well. */
   fitTo?: string | null;
   look?: Look;

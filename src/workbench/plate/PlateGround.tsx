@@ -3,7 +3,7 @@ import type { Solved } from '../pose/solved.ts';
 import type { Drawing } from './drawing.ts';
 import { meshStrokes, meshWash } from './meshLines.ts';
 import { SvgPlate } from './SvgPlate.tsx';
-import { onTonesChange, tonesAt } from './tones.ts';
+import { onTonesChange, type Tones, tonesAt } from './tones.ts';
 import { usePlateScene } from './usePlateScene.ts';
 import { usePosedMesh } from './usePosedMesh.ts';
 import type { View } from './view.ts';
@@ -20,17 +20,19 @@ export function PlateGround({ drawing, view, solved, label }: Props) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const painter = usePlateScene();
   const theme = useTheme();
+  const tones = useRef<{ theme: number; tones: Tones } | null>(null);
   const skinned = usePosedMesh(solved);
   const edges = useMemo(() => (skinned ? meshStrokes(skinned, view) : []), [skinned, view]);
   const painting = painter !== null && !painter.isLost;
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: colours are read anew when the theme changes
   useLayoutEffect(() => {
     const { current } = canvas;
     if (!current || !painting) return;
     const ratio = Math.min(3, window.devicePixelRatio || 1);
     resize(current, Math.round(view.width * ratio), Math.round(view.height * ratio));
-    painter.scene.draw(drawing, view, skinned && { ...skinned, edges }, tonesAt(current), current);
+    // Reading colours off the page is dear, so it is done once for each theme.
+    if (tones.current?.theme !== theme) tones.current = { theme, tones: tonesAt(current) };
+    painter.scene.draw(drawing, view, skinned && { ...skinned, edges }, tones.current.tones, current);
   }, [painter, painting, drawing, view, skinned, edges, theme]);
 
   if (painting) return <canvas ref={canvas} className="wb-canvas" role="img" aria-label={label} />;

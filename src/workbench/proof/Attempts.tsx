@@ -1,9 +1,10 @@
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
 
 /** What came of the proofs so far, the last one first. */
 export function Attempts() {
-  const { session, exercise } = useBench();
-  if (session.proofs.length < 2) return null;
+  const { exercise } = useBench();
+  const proofs = useSession((now) => now.proofs);
+  if (proofs.length < 2) return null;
   const says = new Map(exercise.requirements.map(({ id, says: words }) => [id, words]));
   return (
     <details className="wb-attempts">
@@ -18,7 +19,7 @@ export function Attempts() {
           </tr>
         </thead>
         <tbody>
-          {session.proofs
+          {proofs
             .map((proof, i) => ({ ...proof, n: i + 1 }))
             .toReversed()
             .map(({ n, when, result }) => (

@@ -1,9 +1,10 @@
 import { useId } from 'react';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
 
 /** A repair begins with naming the fault. The faults stand in an order that gives nothing away. */
 export function FaultGuess() {
-  const { session, exercise, dispatch } = useBench();
+  const { exercise, dispatch } = useBench();
+  const guess = useSession((now) => now.guess);
   const name = useId();
   return (
     <fieldset className="wb-guess">
@@ -15,7 +16,7 @@ export function FaultGuess() {
             <input
               type="radio"
               name={name}
-              checked={session.guess === id}
+              checked={guess === id}
               onChange={() => dispatch({ do: 'guess', guess: id })}
             />{' '}
             {says}

@@ -1,17 +1,20 @@
 import { useState } from 'react';
 import type { Option } from '../sentence/piece.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
+import { draftOf } from '../state/session.ts';
 import { Choice } from '../words/Choice.tsx';
 import { Heading } from '../words/Heading.tsx';
 
 /** Hints in steps. Each asks for a guess first: where does the learner think it lies? */
 export function Hints() {
-  const { session, exercise, dispatch } = useBench();
+  const { exercise, dispatch } = useBench();
+  const opened = useSession((session) => session.hints);
+  const { rig } = useSession(draftOf);
   const [asking, setAsking] = useState(false);
   const [guess, setGuess] = useState('');
   const { hints } = exercise;
   if (hints.length === 0) return null;
-  const taken = session.hints.length;
+  const taken = opened.length;
 
   function open() {
     dispatch({ do: 'hint', taken: { hint: taken, guess } });
@@ -24,7 +27,7 @@ export function Hints() {
     <section className="wb-hints" aria-label="Hints">
       <Heading rank={2}>Hints</Heading>
       <ol>
-        {session.hints.map(({ hint, guess: was }) => (
+        {opened.map(({ hint, guess: was }) => (
           <li key={hint}>
             {hints[hint]?.says} <span className="wb-note">Your guess was: {guessWords(was)}.</span>
           </li>
@@ -43,12 +46,7 @@ export function Hints() {
       {asking && (
         <p>
           Before it: where do you think the trouble lies?{' '}
-          <Choice
-            label="your guess before the hint"
-            value={guess}
-            options={guesses(session.history.document.rig)}
-            choose={setGuess}
-          />{' '}
+          <Choice label="your guess before the hint" value={guess} options={guesses(rig)} choose={setGuess} />{' '}
           <button type="button" disabled={guess === ''} onClick={open}>
             Open the hint
           </button>

@@ -5,15 +5,16 @@ import { Attempts } from './Attempts.tsx';
 import { FaultGuess, FaultNamed } from './FaultGuess.tsx';
 import { Hints } from './Hints.tsx';
 import { RequirementLine } from './RequirementLine.tsx';
-import { readiness, readinessWords } from './readiness.ts';
+import { readinessWords } from './readiness.ts';
 import { useProof } from './useProof.ts';
+import { useReadiness } from './useReadiness.ts';
 import { verdict } from './verdict.ts';
 
 /** The proof sheet: what was asked, what was measured, in which pose, and one button to see it. */
 export function ProofSheet() {
-  const { session, exercise, redraw } = useBench();
+  const { exercise, redraw } = useBench();
   const { prove, proving } = useProof();
-  const ready = readiness(session, exercise);
+  const ready = useReadiness();
   const { proof, stale, waits, answered } = ready;
   const results = useMemo(() => new Map(proof?.result.requirements.map((each) => [each.id, each])), [proof]);
   return (

@@ -3,7 +3,7 @@ import type { RequirementResult } from '../../grader/result.ts';
 import { amountText } from '../../grader/words/amount.ts';
 import { poseText } from '../../grader/words/poseText.ts';
 import type { Pose } from '../../solver/document/rig.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
 import { wrongTurnOf } from './wrongTurnOf.ts';
 
 interface Props {
@@ -66,13 +66,10 @@ function Missed({ result, message }: { result: RequirementResult; message: strin
 
 /** Loads the pose that shows it into Try. */
 function ShowPose({ id, pose }: { id: string; pose: Pose }) {
-  const { session, dispatch } = useBench();
+  const { dispatch } = useBench();
+  const isShown = useSession((now) => now.shown === id);
   return (
-    <button
-      type="button"
-      aria-pressed={session.shown === id}
-      onClick={() => dispatch({ do: 'show', requirement: id, pose })}
-    >
+    <button type="button" aria-pressed={isShown} onClick={() => dispatch({ do: 'show', requirement: id, pose })}>
       Show this pose
     </button>
   );

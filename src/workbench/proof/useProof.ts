@@ -6,11 +6,12 @@ import { verdict } from './verdict.ts';
 
 /** Proves the work as it stands, keeps what came of it, and tells it. */
 export function useProof(): { prove: () => Promise<void>; proving: 'no' | 'yes' | 'failed' } {
-  const { session, exercise, desk, dispatch } = useBench();
+  const { store, exercise, desk, dispatch } = useBench();
   const [proving, setProving] = useState<'no' | 'yes' | 'failed'>('no');
   const say = (said: string) => dispatch({ do: 'say', said });
 
   async function prove() {
+    const session = store.get();
     const stamp = stampOf(session, exercise);
     setProving('yes');
     say('Proving …');

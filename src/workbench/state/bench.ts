@@ -1,19 +1,15 @@
-import { createContext, useContext } from 'react';
+import { createContext, useContext, useSyncExternalStore } from 'react';
 import type { Exercise } from '../../grader/exercise/definition.ts';
-import type { Flag } from '../../solver/index.ts';
 import type { Desk } from '../desk/desk.ts';
 import type { Edit } from '../edit/draft.ts';
 import type { Action, Session } from './session.ts';
+import type { Store } from './store.ts';
 
-/** What every part of one workbench is given. */
+/** What every part of one workbench is given; it stays the same while the session changes. */
 export interface Bench {
   readonly exercise: Exercise;
   readonly desk: Desk;
-  readonly session: Session;
-  /** The links ("bone.link") and drivers of the rig's cycle; none where it can be evaluated. */
-  readonly cycle: readonly string[];
-  /** What the solver could not do in the pose on the plate. */
-  readonly flags: readonly Flag[];
+  readonly store: Store;
   /** Draws another variant of the exercise, for kinds that redraw. */
   readonly redraw: () => Promise<void>;
   readonly dispatch: (action: Action) => void;
@@ -31,4 +27,11 @@ export function useBench(): Bench {
   const bench = useContext(BenchContext);
   if (!bench) throw new Error('Used outside a workbench.');
   return bench;
+}
+
+/** A piece of the session, which `select` must give as it stands there: what shows it is drawn anew when it changes. */
+export function useSession<T>(select: (session: Session) => T): T {
+  const { store } = useBench();
+  const get = () => select(store.get());
+  return useSyncExternalStore(store.subscribe, get, get);
 }

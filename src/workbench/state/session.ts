@@ -51,6 +51,10 @@ export type Action =
   | { do: 'redraw'; draft: Draft; seed: number }
   | { do: 'restore'; session: Session };
 
+export function draftOf(session: Session): Draft {
+  return session.history.document;
+}
+
 export function newSession(draft: Draft, seed = 0): Session {
   return {
     seed,

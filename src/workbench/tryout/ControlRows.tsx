@@ -1,5 +1,5 @@
 import { UNITS, valuesOf, withValue } from '../pose/channels.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
 import { choosing } from '../state/choosing.ts';
 import { Heading } from '../words/Heading.tsx';
 import type { ChannelSlider, Control } from './controls.ts';
@@ -7,15 +7,16 @@ import { Slider } from './Slider.tsx';
 
 /** One control: what the exercise moves first, the rest behind a word, what is locked said. */
 export function ControlRows({ control }: { control: Control }) {
-  const { session, dispatch, idOf } = useBench();
+  const { store, dispatch, idOf } = useBench();
   const { bone, first, more, locked } = control;
+  const isChosen = useSession((now) => now.chosen === bone.name);
   return (
     <section
       className="wb-control"
       aria-label={bone.name}
       id={idOf(`control ${bone.name}`)}
-      data-chosen={session.chosen === bone.name || undefined}
-      {...choosing(() => session.chosen !== bone.name && dispatch({ do: 'choose', bone: bone.name }))}
+      data-chosen={isChosen || undefined}
+      {...choosing(() => store.get().chosen !== bone.name && dispatch({ do: 'choose', bone: bone.name }))}
     >
       <Heading rank={2}>{bone.name}</Heading>
       {first.map((slider) => (
@@ -37,10 +38,10 @@ export function ControlRows({ control }: { control: Control }) {
 }
 
 function ChannelRow({ control: { bone }, slider }: { control: Control; slider: ChannelSlider }) {
-  const { session, dispatch } = useBench();
+  const { store, dispatch } = useBench();
   const { channel, axis, least, most, step } = slider;
   const short = `${channel} ${'xyz'[axis]}`;
-  const value = valuesOf(session.pose, bone, channel)[axis];
+  const value = useSession((now) => valuesOf(now.pose, bone, channel)[axis]);
   return (
     <Slider
       label={`${short} of ${bone.name}`}
@@ -50,7 +51,7 @@ function ChannelRow({ control: { bone }, slider }: { control: Control; slider: C
       least={Math.min(least, value)}
       most={Math.max(most, value)}
       step={step}
-      put={(next) => dispatch({ do: 'pose', pose: withValue(session.pose, bone, channel, axis, next) })}
+      put={(next) => dispatch({ do: 'pose', pose: withValue(store.get().pose, bone, channel, axis, next) })}
     />
   );
 }

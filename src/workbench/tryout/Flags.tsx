@@ -1,5 +1,5 @@
 import type { Flag, FlagName } from '../../solver/index.ts';
-import { useBench } from '../state/bench.ts';
+import { useSolvedNow } from '../state/solvedNow.ts';
 
 const WORDS: Readonly<Record<FlagName, string>> = {
   flat: 'something has no size along a direction, so that no turn can be read from it',
@@ -15,7 +15,7 @@ const WORDS: Readonly<Record<FlagName, string>> = {
 
 /** What the solver could not do in this pose, in words. */
 export function Flags() {
-  const { flags } = useBench();
+  const flags = useSolvedNow()?.flags ?? [];
   return (
     <ul className="wb-flags" aria-live="polite" aria-label="Where this pose is undefined">
       {flags.map((flag) => (

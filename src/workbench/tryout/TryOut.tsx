@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
+import { draftOf } from '../state/session.ts';
 import { Heading } from '../words/Heading.tsx';
 import { ControlRows } from './ControlRows.tsx';
 import { controlsOf } from './controls.ts';
@@ -8,8 +9,8 @@ import { SwitchSlider } from './SwitchSlider.tsx';
 
 /** Try: the controls and switches as an animator has them. */
 export function TryOut() {
-  const { session, exercise, dispatch } = useBench();
-  const draft = session.history.document;
+  const { exercise, dispatch } = useBench();
+  const draft = useSession(draftOf);
   const { bones, switches } = useMemo(() => controlsOf(draft, exercise), [draft, exercise]);
   return (
     <section className="wb-tryout" aria-label="Try-out">

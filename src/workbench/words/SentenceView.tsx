@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { Edit } from '../edit/draft.ts';
 import type { Piece, Sentence } from '../sentence/piece.ts';
-import { useBench } from '../state/bench.ts';
+import { useBench, useSession } from '../state/bench.ts';
 import { Choice } from './Choice.tsx';
 import { NumberWord } from './NumberWord.tsx';
 import { Pick } from './Pick.tsx';
@@ -16,9 +16,9 @@ interface Props {
 
 /** A sentence set as running text, its changeable words fields in place. */
 export function SentenceView({ sentence, slot }: Props) {
-  const { session, edit } = useBench();
+  const { edit } = useBench();
   const refusalId = useId();
-  const refused = session.refused?.slot === slot;
+  const refused = useSession((session) => session.refused?.slot === slot);
   const make = (change: Edit) => edit(change, slot);
   return (
     <>

@@ -84,15 +84,26 @@ function write(out: Float32Array, strokes: readonly Stroke[], view: View, tones:
     const [on, off] = DASHES[dash];
     let gone = 0;
     for (let i = 1; i < points.length; i++) {
-      const [a, b] = [points[i - 1]!, points[i]!];
-      out.set(a, at);
-      out.set(b, at + 3);
-      out.set(tones[tone], at + 6);
-      out.set([width, on, off, gone], at + 9);
+      const a = points[i - 1]!;
+      const b = points[i]!;
+      put(out, at, a);
+      put(out, at + 3, b);
+      put(out, at + 6, tones[tone]);
+      out[at + 9] = width;
+      out[at + 10] = on;
+      out[at + 11] = off;
+      out[at + 12] = gone;
       if (on > 0) gone += pixelsBetween(view, a, b);
       at += STRIDE;
     }
   }
+}
+
+/** Three numbers one by one: many short `set` calls cost more than what they write. */
+function put(out: Float32Array, at: number, [x, y, z]: readonly [number, number, number]): void {
+  out[at] = x;
+  out[at + 1] = y;
+  out[at + 2] = z;
 }
 
 function pixelsBetween(view: View, a: Stroke['points'][number], b: Stroke['points'][number]): number {

@@ -4,12 +4,12 @@ import { redraws } from '../answer/kinds.ts';
 import { createKeeper, type Keeper } from '../keep/keeper.ts';
 import type { Keeping } from '../keep/keeping.ts';
 import { workKey } from '../keep/record.ts';
-import { newSession, type Session } from './session.ts';
+import { newSession } from './session.ts';
 import { createStore, type Store } from './store.ts';
 
 export interface Kept {
   readonly store: Store;
-  readonly session: Session;
+  readonly seed: number;
   readonly keeping: Keeping;
   readonly keeper: Keeper | null;
 }
@@ -17,8 +17,8 @@ export interface Kept {
 const OPENING: Keeping = { is: 'opening' };
 const NOTHING = () => () => {};
 
-/** The session of one exercise: brought back from the browser's storage, and kept there with every change. */
-export function useSession(exercise: Exercise): Kept {
+/** The session of one exercise: brought back from the browser’s storage, and kept there with every change. */
+export function useKept(exercise: Exercise): Kept {
   const [store] = useState(() => createStore(newSession({ rig: exercise.start, parts: {} }, exercise.seed)));
   const [keeper, setKeeper] = useState<Keeper | null>(null);
   const key = workKey(exercise.id, redraws(exercise) ? 'drawn' : exercise.seed);
@@ -28,11 +28,12 @@ export function useSession(exercise: Exercise): Kept {
     setKeeper(opened);
     return () => opened.close();
   }, [store, key, edition]);
-  const session = useSyncExternalStore(store.subscribe, store.get, store.get);
+  const seedNow = () => store.get().seed;
+  const seed = useSyncExternalStore(store.subscribe, seedNow, seedNow);
   const keeping = useSyncExternalStore(
     keeper?.subscribe ?? NOTHING,
     () => keeper?.get() ?? OPENING,
     () => OPENING,
   );
-  return { store, session, keeping, keeper };
+  return { store, seed, keeping, keeper };
 }
