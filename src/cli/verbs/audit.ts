@@ -1,7 +1,6 @@
 import { courseEdition } from '../../course/edition.ts';
 import type { VariantAudit } from '../../grader/audit/auditVariant.ts';
 import { type Counts, fails, sumCounts } from '../../grader/audit/counts.ts';
-import { variantCount } from '../../grader/index.ts';
 import { readArguments } from '../arguments.ts';
 import { Exercises } from '../content.ts';
 import { madeText } from '../madeText.ts';
@@ -18,9 +17,9 @@ const OPTIONS = {
   content: { type: 'string' },
 } as const;
 
-/** A quick audit takes the exercise as drawn and some of its mutants; a full one every variant and mutant. */
+/** A quick audit takes the exercise as drawn and some of its mutants; a full one every structure, every size and every mutant. */
 const QUICK = { samples: 200, mutants: 60 };
-const FULL = { samples: 700, mutants: Number.POSITIVE_INFINITY };
+const FULL = { samples: 400, mutants: Number.POSITIVE_INFINITY };
 
 /** Grades the grader: right rigs must pass, wrong ones must be missed and told apart. */
 export const auditVerb: Verb = {
@@ -33,7 +32,7 @@ references), grades them all, and judges the wrong ones by other means than the 
 rig is refused, a wrong one passes, one stays undecided, a margin is too narrow, or more than 5 % of the
 counterposes move more than two inputs.
 
-  --full         every variant and every mistake, not a sample
+  --full         every structure, every size and every mistake, not a sample
   --list         only names the variants, and the right and wrong rigs that would be made
   --json         for machines
   --content DIR  audit those of this folder of lessons and exercises too
@@ -68,8 +67,11 @@ counterposes move more than two inputs.
 
 function tasksFor(exercises: Exercises, id: string, full: boolean): AuditTask[] {
   const { definition } = exercises.known(id);
-  const count = full ? variantCount(definition) : 1;
-  return Array.from({ length: count }, (_, seed) => ({ id, seed, ...(full ? FULL : QUICK) }));
+  if (!full) return [{ id, seed: 0, ...QUICK }];
+  const count = definition.structures.length;
+  const drawnSizes = definition.sizes.map((_, size) => size * count);
+  const seeds = new Set([...Array(count).keys(), ...drawnSizes]);
+  return [...seeds].map((seed) => ({ id, seed, ...FULL }));
 }
 
 async function auditAll(tasks: readonly AuditTask[], contentDir: string | undefined) {
