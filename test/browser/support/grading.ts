@@ -1,9 +1,7 @@
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import type { Answer, Exercise } from '../../../src/grader/index.ts';
 import type { Proved } from '../../../src/workbench/desk/proveAnswer.ts';
-import { DIST } from './site.ts';
+import { openExercise } from './workbench.ts';
 
 export interface GradedInPage {
   /** As `counterpose grade --json` prints it, but for the answer's name. */
@@ -11,12 +9,12 @@ export interface GradedInPage {
   readonly ms: number;
 }
 
-/** Grades answers in a worker of a page: the very file that the course's exercises send theirs to. */
+/** Grades answers in a worker like the one that the exercise's own page sends its answers to. */
 export async function gradeInPage(page: Page, exercise: Exercise, answers: readonly Answer[]): Promise<GradedInPage[]> {
-  const worker = readdirSync(join(DIST, '_astro')).find((file) => /^proof\.worker.*\.js$/.test(file))!;
-  const definition = `exercises/${exercise.id}.json`;
-  await page.goto('.');
-  const proved = await page.evaluate(proveAll, { worker: `_astro/${worker}`, definition, answers });
+  await openExercise(page, exercise.id);
+  const [worker] = page.workers();
+  const definition = `../../exercises/${exercise.id}.json`;
+  const proved = await page.evaluate(proveAll, { worker: worker!.url(), definition, answers });
   return proved.map(({ result, messages, ms }) => ({ line: lineOf(result, messages), ms }));
 }
 
@@ -27,7 +25,7 @@ async function proveAll(about: {
   definition: string;
   answers: readonly Answer[];
 }): Promise<ProvedIn[]> {
-  const worker = new Worker(new URL(about.worker, document.baseURI), { type: 'module' });
+  const worker = new Worker(about.worker, { type: 'module' });
   const ask = <T>(request: object) =>
     new Promise<T>((done, failed) => {
       worker.onerror = (event) => failed(new Error(event.message));

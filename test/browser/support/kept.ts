@@ -2,8 +2,8 @@ import type { Page } from '@playwright/test';
 import type { Kept } from '../../../src/workbench/keep/record.ts';
 
 /** What the browser keeps of an exercise, read past the page; undefined where it keeps nothing. */
-export function keptWork(page: Page, exercise: string, seed = 0): Promise<Kept | undefined> {
-  return page.evaluate(async (key) => {
+export function keptWork(page: Page, exercise: string): Promise<Kept | undefined> {
+  return page.evaluate(async (id) => {
     const asked = <T>(request: IDBRequest<T>) =>
       new Promise<T>((done, failed) => {
         request.onsuccess = () => done(request.result);
@@ -11,12 +11,14 @@ export function keptWork(page: Page, exercise: string, seed = 0): Promise<Kept |
       });
     const database = await asked(indexedDB.open('counterpose'));
     const stores = database.transaction(['works', 'drafts', 'steps']);
-    const [work, draft, steps] = await Promise.all([
-      asked(stores.objectStore('works').get(key)),
+    const variants = IDBKeyRange.bound(`${id}/`, `${id}/\uffff`);
+    const [work] = await asked(stores.objectStore('works').getAll(variants));
+    const key = work?.key ?? '';
+    const [draft, steps] = await Promise.all([
       asked(stores.objectStore('drafts').get(key)),
       asked(stores.objectStore('steps').getAll(IDBKeyRange.bound([key, 0], [key, Number.MAX_SAFE_INTEGER]))),
     ]);
     database.close();
     return work && { work, draft, steps };
-  }, `${exercise}/${seed}`);
+  }, exercise);
 }
