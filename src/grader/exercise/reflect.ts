@@ -28,8 +28,11 @@ export function reflectInput(input: Input): Input {
 }
 
 export function reflectRequirement(requirement: Requirement, inputs: readonly Input[]): Requirement {
-  const reflected = kindOf(requirement).reflected?.(requirement) ?? requirement;
-  return reflected.at ? { ...reflected, at: reflectHeld(reflected.at, inputs) } : reflected;
+  const kind = kindOf(requirement);
+  const change = (values: Values) => reflectHeld(values, inputs);
+  const turned = kind.reflected?.(requirement) ?? requirement;
+  const reflected = kind.withValues?.(turned, change) ?? turned;
+  return reflected.at ? { ...reflected, at: change(reflected.at) } : reflected;
 }
 
 /** A response that is a pose, with its values as the mirrored inputs take them; any other as it is. */

@@ -50,9 +50,11 @@ export function scaleKeepOut(zone: KeepOut, factor: number): KeepOut {
 /** Lengths in a requirement: what is allowed in millimetres, moves that are held, and those of its kind. */
 export function scaleRequirement(requirement: Requirement, inputs: readonly Input[], factor: number): Requirement {
   const kind = kindOf(requirement);
-  const scaled = kind.scaled?.(requirement, factor) ?? requirement;
+  const change = (values: Values) => scaleHeld(values, inputs, factor);
+  const longer = kind.scaled?.(requirement, factor) ?? requirement;
+  const scaled = kind.withValues?.(longer, change) ?? longer;
   const allowed = kind.unit(requirement) === 'mm' ? scaled.allowed * factor : scaled.allowed;
-  return scaled.at ? { ...scaled, allowed, at: scaleHeld(scaled.at, inputs, factor) } : { ...scaled, allowed };
+  return scaled.at ? { ...scaled, allowed, at: change(scaled.at) } : { ...scaled, allowed };
 }
 
 /** A response that is a pose, with its moves `factor` times as long; any other as it is. */

@@ -2,6 +2,7 @@ import type { Reader } from '../../solver/document/reader.ts';
 import type { Rig } from '../../solver/document/rig.ts';
 import type { Binding } from '../bind.ts';
 import type { Exercise } from '../exercise/definition.ts';
+import type { Values } from '../exercise/held.ts';
 import type { Work } from '../responses/response.ts';
 import type { Subject } from '../subject.ts';
 import type { RequirementBase } from './requirement.ts';
@@ -22,6 +23,8 @@ interface KindBase<R extends RequirementBase> {
   missed(requirement: R, shown: Shown): string;
   /** The same requirement of the exercise mirrored, where more than names changes. */
   reflected?(requirement: R): R;
+  /** The same requirement with the values of inputs that it names, beside those it holds, changed. */
+  withValues?(requirement: R, change: (values: Values) => Values): R;
   /** The same requirement with lengths of its own `factor` times as long; `allowed` in mm is scaled for all. */
   scaled?(requirement: R, factor: number): R;
 }

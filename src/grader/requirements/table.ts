@@ -5,6 +5,7 @@ import { type AimsAt, aimsAt } from './aimsAt.ts';
 import { type AnswersTo, answersTo } from './answersTo.ts';
 import { type AsReference, asReference } from './asReference.ts';
 import { type Evaluates, evaluates } from './evaluates.ts';
+import { type FewChanges, fewChanges } from './fewChanges.ts';
 import { type HandsOver, handsOver } from './handsOver.ts';
 import { type HoldsStill, holdsStill } from './holdsStill.ts';
 import { type InOrder, inOrder } from './inOrder.ts';
@@ -27,6 +28,7 @@ import { type RoleAsked, role } from './role.ts';
 import { type RollWithin, rollWithin } from './rollWithin.ts';
 import { type ScalesWhole, scalesWhole } from './scalesWhole.ts';
 import { type SkinAsGiven, skinAsGiven } from './skinAsGiven.ts';
+import { type SmoothAlongPath, smoothAlongPath } from './smoothAlongPath.ts';
 import { type SpansTo, spansTo } from './spansTo.ts';
 import { type StaysBetween, staysBetween } from './staysBetween.ts';
 import { type StaysWithin, staysWithin } from './staysWithin.ts';
@@ -59,6 +61,8 @@ export type Requirement =
   | RollWithin
   | ScalesWhole
   | SkinAsGiven
+  | SmoothAlongPath
+  | FewChanges
   | SpansTo
   | StaysWithin
   | ValueAsked;
@@ -92,6 +96,8 @@ const KINDS = [
   rollWithin,
   scalesWhole,
   skinAsGiven,
+  smoothAlongPath,
+  fewChanges,
   spansTo,
   staysWithin,
   value,
