@@ -25,7 +25,9 @@ export function ProofSheet() {
         <button
           type="button"
           className="wb-main"
-          disabled={proving === 'yes' || waits !== null || answered}
+          // A button that is disabled loses the focus, and a proof takes but a moment.
+          aria-disabled={proving === 'yes'}
+          disabled={waits !== null || answered}
           onClick={() => void prove()}
         >
           Prove it

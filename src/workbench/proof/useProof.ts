@@ -11,6 +11,7 @@ export function useProof(): { prove: () => Promise<void>; proving: 'no' | 'yes' 
   const say = (said: string) => dispatch({ do: 'say', said });
 
   async function prove() {
+    if (proving === 'yes') return;
     const session = store.get();
     const stamp = stampOf(session, exercise);
     setProving('yes');
