@@ -26,6 +26,12 @@ const meshes = {
     ahead: crested([0.4, 1.5, 0], FORWARD, [0, 1, 0]),
     high: crested([0.4, 1.5, 0], HIGH, [0, 0.8, -0.6]),
   },
+  'off-the-middle': { otter: pair(0.03, FORWARD, 0.012), toad: pair(0.06, FORWARD, 0.015) },
+  'meet-at-the-holder': {
+    otter: pair(0.03, FORWARD, 0.012),
+    toad: pair(0.06, OUTWARD, 0.015),
+    high: pair(0.03, HIGH, 0.012),
+  },
   'over-the-top': { head: crested([0, 1.5, 0], HIGH, [0, 0.8, -0.6]) },
 };
 
