@@ -2,7 +2,7 @@ import { bindParts } from '../../grader/bind.ts';
 import type { Exercise, Input } from '../../grader/exercise/definition.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 import { boneOf, type Draft } from '../edit/draft.ts';
-import { type AxisIndex, type Channel, valuesOf, withSwitch, withValue } from '../pose/channels.ts';
+import { channelOf, valuesOf, withSwitch, withValue } from '../pose/channels.ts';
 
 type About = Pick<Exercise, 'inputs' | 'parts'>;
 
@@ -48,11 +48,6 @@ function boundInputs(draft: Draft, exercise: About): Bound[] {
     if (input.channel) return { input, bone: input.bone ?? part, reference: undefined };
     return { input, bone: undefined, reference: input.switch ?? part };
   });
-}
-
-function channelOf(channel: NonNullable<Input['channel']>): [channel: Channel, axis: AxisIndex] {
-  const [name, letter] = channel.split('.') as [Channel, string];
-  return [name, 'xyz'.indexOf(letter) as AxisIndex];
 }
 
 function switchDefault(draft: Draft, reference: string): number | undefined {

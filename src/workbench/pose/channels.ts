@@ -14,6 +14,12 @@ export interface ChannelRef {
 export const UNITS: Readonly<Record<Channel, string>> = { move: 'm', turn: '°', size: '' };
 export const STEPS: Readonly<Record<Channel, number>> = { move: 0.01, turn: 1, size: 0.05 };
 
+/** "move.x" taken apart. */
+export function channelOf(channel: string): [channel: Channel, axis: AxisIndex] {
+  const [name, letter] = channel.split('.') as [Channel, string];
+  return [name, 'xyz'.indexOf(letter) as AxisIndex];
+}
+
 export function restOf(channel: Channel): number {
   return channel === 'size' ? 1 : 0;
 }

@@ -3,7 +3,7 @@ import type { Exercise } from '../../grader/exercise/definition.ts';
 import type { Bone, Rig, Switch } from '../../solver/document/rig.ts';
 import type { Draft } from '../edit/draft.ts';
 import { extentOf, sizeOf } from '../plate/extent.ts';
-import { type AxisIndex, type Channel, isLocked, restOf, STEPS } from '../pose/channels.ts';
+import { type AxisIndex, type Channel, channelOf, isLocked, restOf, STEPS } from '../pose/channels.ts';
 
 /** One channel of a control as a slider. */
 export interface ChannelSlider {
@@ -79,9 +79,9 @@ function inputRanges(draft: Draft, exercise: About): Map<string, Range> {
   for (const input of exercise.inputs) {
     const bone = input.bone ?? (input.part ? bound.get(input.part) : null);
     if (!bone || !input.channel) continue;
-    const [channel, letter] = input.channel.split('.') as [Channel, string];
+    const [channel, axis] = channelOf(input.channel);
     const rest = restOf(channel);
-    const key = keyOf(bone, channel, 'xyz'.indexOf(letter) as AxisIndex);
+    const key = keyOf(bone, channel, axis);
     ranges.set(key, { least: Math.min(rest, input.min), most: Math.max(rest, input.max) });
   }
   return ranges;
