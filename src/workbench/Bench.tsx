@@ -1,4 +1,4 @@
-import { type KeyboardEvent, memo, useCallback, useEffect, useId, useMemo, useState } from 'react';
+import { type KeyboardEvent, memo, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Exercise } from '../grader/exercise/definition.ts';
 import type { Desk } from './desk/desk.ts';
 import { KeepingLine } from './keep/KeepingLine.tsx';
@@ -7,6 +7,7 @@ import { ProofSheet } from './proof/ProofSheet.tsx';
 import { SolvedNow } from './SolvedNow.tsx';
 import { BenchContext, type Bench as BenchValue, useSession } from './state/bench.ts';
 import { useFocusGoal } from './state/useFocusGoal.ts';
+import { useFocusKept } from './state/useFocusKept.ts';
 import { useKept } from './state/useKept.ts';
 import { Work } from './Work.tsx';
 
@@ -54,12 +55,16 @@ export function Bench({ first, desk, open }: Props) {
     store.dispatch({ do: event.shiftKey ? 'redo' : 'undo' });
   }
 
-  if (keeping.is === 'opening' || isBehind) return <p className="wb-note">Opening your work …</p>;
+  const whole = useRef<HTMLDivElement>(null);
+  const isOpen = keeping.is !== 'opening' && !isBehind;
+  useFocusKept(whole, isOpen);
+
+  if (!isOpen) return <p className="wb-note">Opening your work …</p>;
   return (
     <BenchContext value={bench}>
       {/* Undo and redo by key, from anywhere within; the buttons do the same. */}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: see above */}
-      <div onKeyDown={onKeyDown}>
+      <div ref={whole} onKeyDown={onKeyDown}>
         <SolvedNow>
           <Sheets />
         </SolvedNow>

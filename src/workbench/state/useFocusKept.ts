@@ -1,6 +1,12 @@
 import { type RefObject, useEffect } from 'react';
 
-const REACHED = 'button, select, input, summary, [tabindex="0"]';
+/** What had the focus, and which of all that Tab reaches it was. */
+interface Place {
+  readonly element: Element;
+  readonly index: number;
+}
+
+const REACHED = ':is(button, select, input, summary, [tabindex="0"]):not(:disabled)';
 
 /**
  * Where what had the focus is renamed, taken away or disabled, the focus goes to what now stands in its place, and is
@@ -10,24 +16,21 @@ export function useFocusKept(within: RefObject<HTMLElement | null>, isOpen: bool
   useEffect(() => {
     const bench = within.current;
     if (!bench || !isOpen) return;
-    let last: { element: Element; place: number } | null = null;
+    let last: Place | null = null;
 
-    function remember(element: EventTarget | null) {
-      if (!(element instanceof Element) || !bench!.contains(element)) return;
-      last = element.matches(':focus-visible') || last ? { element, place: reached(bench!).indexOf(element) } : null;
-    }
-    function onFocusIn({ target }: FocusEvent) {
-      last = null;
-      if (target instanceof Element && target.matches(':focus-visible')) remember(target);
-    }
+    const placeOf = (element: Element): Place => ({ element, index: reached(bench).indexOf(element as HTMLElement) });
+    const onFocusIn = ({ target }: FocusEvent) => {
+      last = target instanceof Element && target.matches(':focus-visible') ? placeOf(target) : null;
+    };
     // Leaving a field may change its name, and with it the row in which the focus was to go on.
-    const onFocusOut = ({ relatedTarget }: FocusEvent) => remember(relatedTarget);
-    function bringBack() {
+    const onFocusOut = ({ relatedTarget }: FocusEvent) => {
+      if (last && relatedTarget instanceof Element && bench.contains(relatedTarget)) last = placeOf(relatedTarget);
+    };
+    const bringBack = () => {
       if (!last || document.activeElement !== document.body || isThere(last.element)) return;
-      const places = reached(bench!);
-      const place = places[Math.min(last.place, places.length - 1)];
-      place?.focus({ preventScroll: true });
-    }
+      const elements = reached(bench);
+      elements[Math.min(last.index, elements.length - 1)]?.focus({ preventScroll: true });
+    };
 
     bench.addEventListener('focusin', onFocusIn);
     bench.addEventListener('focusout', onFocusOut);
