@@ -12,7 +12,13 @@ interface More {
   switches?: readonly Switch[];
 }
 
-const bone = (name: string, parent: string | null, base: Vec3, turn: Quat, { length = 0.1, ...more }: More = {}): Bone => ({
+const bone = (
+  name: string,
+  parent: string | null,
+  base: Vec3,
+  turn: Quat,
+  { length = 0.1, ...more }: More = {},
+): Bone => ({
   name,
   parent,
   role: 'skin',

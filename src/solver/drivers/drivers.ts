@@ -9,6 +9,7 @@ import { OUTPUT_INTS, outputCode, writeOutput } from './outputs.ts';
 const OUTPUT = 1;
 const COUNT = OUTPUT + OUTPUT_INTS;
 const INPUTS = COUNT + 1;
+const STRIDE = INPUT_INTS;
 
 export function driverCode(driver: Driver, places: Places): number[] {
   const map = places.constant(...mapConstants(driver.map));
@@ -25,9 +26,9 @@ export const drivers: Run = (machine, at, count) => {
 
 function driver(machine: Machine, at: number): number {
   const { code, memory: m } = machine;
-  const end = at + INPUTS + INPUT_INTS * code[at + COUNT];
+  const end = at + INPUTS + STRIDE * code[at + COUNT];
   let sum = 0;
-  for (let input = at + INPUTS; input < end; input += INPUT_INTS) {
+  for (let input = at + INPUTS; input < end; input += STRIDE) {
     sum += m[code[input + 1]] * inputValue(code, m, input);
   }
   writeOutput(machine, at + OUTPUT, mapped(m, code[at], sum));

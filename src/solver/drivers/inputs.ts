@@ -16,6 +16,10 @@ const GAP = 3;
 
 const NOTHING = [0, 0, 0, 0];
 
+/** Of a turn or shift, after the bone's world: its frame, its axis. */
+const OWN_FRAME = 1;
+const AXIS = OWN_FRAME + FRAME_INTS;
+
 /** Scratch. */
 const FRAME = 0;
 const FROM = 9;
@@ -54,17 +58,17 @@ export function inputValue(code: Int32Array, m: Float64Array, at: number): numbe
 
 /** Signed degrees of twist from the rest frame under the parent, 0 where the axis is turned right over. */
 function turnDeg(code: Int32Array, m: Float64Array, at: number): number {
-  writeRestFrame(code, m, at + 1, FRAME, SPARE);
+  writeRestFrame(code, m, at + OWN_FRAME, FRAME, SPARE);
   orient(m, FRAME, FROM);
   orient(m, code[at], TO);
-  writeTwist(m, FROM, TO, code[at + 1 + FRAME_INTS], TWIST_LEAST, SPARE);
+  writeTwist(m, FROM, TO, code[at + AXIS], TWIST_LEAST, SPARE);
   return radToDeg(m[SPARE]);
 }
 
 function shift(code: Int32Array, m: Float64Array, at: number): number {
-  writeRestFrame(code, m, at + 1, FRAME, SPARE);
-  writeRestBase(code, m, at + 1, FROM);
-  return writeShift(m, FRAME, code[at] + 9, FROM, TO, SPARE) ? m[TO + code[at + 1 + FRAME_INTS]] : 0;
+  writeRestFrame(code, m, at + OWN_FRAME, FRAME, SPARE);
+  writeRestBase(code, m, at + OWN_FRAME, FROM);
+  return writeShift(m, FRAME, code[at] + 9, FROM, TO, SPARE) ? m[TO + code[at + AXIS]] : 0;
 }
 
 function gap(code: Int32Array, m: Float64Array, at: number): number {

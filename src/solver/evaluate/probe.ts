@@ -1,5 +1,5 @@
 import type { Link } from '../document/rig.ts';
-import { LINK } from '../links/linkKind.ts';
+import { LINK_RECORD } from '../links/linkKind.ts';
 import { kindOf } from '../links/table.ts';
 import type { Machine } from '../machine/machine.ts';
 import { END, isLinkOp } from '../machine/ops.ts';
@@ -38,7 +38,7 @@ function makeProbe(program: Program): Probe {
   const sites: Site[] = [];
   for (const { op, records } of program.inner.runs) {
     for (const record of records) {
-      if (isLinkOp(op)) sites.push(...sitesOf(owned[record[LINK]], code.length));
+      if (isLinkOp(op)) sites.push(...sitesOf(owned[record[LINK_RECORD.LINK]], code.length));
       code.push(op, 1, ...record);
     }
   }

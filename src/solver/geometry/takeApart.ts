@@ -2,8 +2,8 @@ import { FLAT, SHEAR } from '../machine/flagBits.ts';
 import { orientSlowly } from './orient.ts';
 import { dot } from './vector.ts';
 
-/** A transform taken apart: nine doubles of orientation, three of size. */
-export const SIZE = 9;
+/** A transform taken apart: nine doubles of orientation, then three of size. */
+const SIZE = 9;
 
 const INDEX = 0x3fffffff;
 const ZERO = 1e-9;

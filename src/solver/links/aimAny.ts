@@ -5,9 +5,10 @@ import { putTogether, takeApart } from '../geometry/takeApart.ts';
 import { AIM_UNDEFINED, UP_UNDEFINED } from '../machine/flagBits.ts';
 import type { Machine, Run } from '../machine/machine.ts';
 import { AIM_RECORD } from './aimRecord.ts';
-import { LINK, WEIGHT } from './linkKind.ts';
+import { LINK_RECORD } from './linkKind.ts';
 import { hasUp, writeRolled } from './upVector.ts';
 
+const { LINK, WEIGHT } = LINK_RECORD;
 const { TARGET, AXIS, HALF, UP, INTS } = AIM_RECORD;
 
 /** Scratch. */

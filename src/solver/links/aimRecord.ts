@@ -1,8 +1,8 @@
 import { POINT_INTS } from '../geometry/point.ts';
-import { LINK_INTS } from './linkKind.ts';
+import { LINK_RECORD } from './linkKind.ts';
 import { UP_INTS } from './upVector.ts';
 
-const TARGET = LINK_INTS;
+const TARGET = LINK_RECORD.INTS;
 const AXIS = TARGET + POINT_INTS;
 
 /**

@@ -3,11 +3,12 @@ import type { FollowLink } from '../document/rig.ts';
 import { blend } from '../geometry/blend.ts';
 import { multiply, transformPoint } from '../geometry/matrix.ts';
 import { slerp } from '../geometry/slerp.ts';
-import { putTogether, SIZE, takeApart } from '../geometry/takeApart.ts';
+import { putTogether, takeApart } from '../geometry/takeApart.ts';
 import type { Machine, Run } from '../machine/machine.ts';
-import { LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
+import { LINK_RECORD, type LinkKind } from './linkKind.ts';
 
-const SOURCE = LINK_INTS;
+const { LINK, WEIGHT } = LINK_RECORD;
+const SOURCE = LINK_RECORD.INTS;
 /** Where source⁻¹·self at rest lies, three columns and base; NONE without offset. */
 const OFFSET = SOURCE + 1;
 const CHANNELS = SOURCE + 2;
@@ -17,6 +18,7 @@ const BITS = { move: 1, turn: 2, size: 4 };
 
 /** Scratch. */
 const OWN = 0;
+const SIZE = 9;
 const GOAL = 12;
 const GOAL_PARTS = 24;
 const SPARE = 36;

@@ -4,9 +4,10 @@ import { putTogether, takeApart } from '../geometry/takeApart.ts';
 import type { Machine, Run } from '../machine/machine.ts';
 import { limitMove, moveConstants } from './limitMove.ts';
 import { angleFromHalfTurn, limitTurn, turnConstants } from './limitTurn.ts';
-import { LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
+import { LINK_RECORD, type LinkKind } from './linkKind.ts';
 
-const FRAME = LINK_INTS;
+const { LINK, WEIGHT } = LINK_RECORD;
+const FRAME = LINK_RECORD.INTS;
 /** Where the bounds of move and of turn lie; NONE if there are none. */
 const MOVE = FRAME + FRAME_INTS;
 const TURN = MOVE + 1;

@@ -4,8 +4,9 @@ import { transform } from '../geometry/matrix.ts';
 import { writeRestBase, writeShift } from '../geometry/restFrame.ts';
 import { FLAT } from '../machine/flagBits.ts';
 import type { Machine } from '../machine/machine.ts';
-import { LINK } from './linkKind.ts';
+import { LINK_RECORD } from './linkKind.ts';
 
+const { LINK } = LINK_RECORD;
 /** Least of x, y, z, then most, metres. */
 export const moveConstants = ({ min, max }: NonNullable<LimitLink['move']>): number[] => [...min, ...max];
 

@@ -7,7 +7,7 @@ import type { PlaceKind } from '../program.ts';
 export interface LinkKind<L extends Link> {
   /** Names of the bones it reads after all their links; its own parent is not among them. */
   reads(link: L): string[];
-  /** Its record: LINK_INTS numbers that all kinds share, then its own. */
+  /** Its record: what all kinds share, then its own. */
   code(link: L, own: OwnPlaces, places: Places): number[];
   /** How its records are run, in one or more ways; `way` chooses among them, the first where it is not there. */
   runs: readonly Run[];
@@ -23,7 +23,8 @@ export interface OwnPlaces {
   link: number;
 }
 
-/** Every record starts with: own world, where the weight lies, number of the link. */
-export const LINK_INTS = 3;
-export const WEIGHT = 1;
-export const LINK = 2;
+/**
+ * What every record starts with: own world, where the weight lies, number of the link. Files take these as constants of
+ * their own, which engines fold; they do not fold what is imported.
+ */
+export const LINK_RECORD = { WEIGHT: 1, LINK: 2, INTS: 3 } as const;

@@ -4,11 +4,12 @@ import { POLE_UNDEFINED, REACH_UNDEFINED } from '../machine/flagBits.ts';
 import type { Machine, Run } from '../machine/machine.ts';
 import { distanceToTarget } from './aimNearness.ts';
 import { LIMB } from './limb.ts';
-import { LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
+import { LINK_RECORD, type LinkKind } from './linkKind.ts';
 import { poleSine, writeHinge, writeOwnSide, writePoleSide } from './reachSide.ts';
 import { turnLimb } from './reachTurns.ts';
 
-const PARENT = LINK_INTS;
+const { LINK, WEIGHT } = LINK_RECORD;
+const PARENT = LINK_RECORD.INTS;
 const LENGTH = PARENT + 1;
 const TARGET = LENGTH + 1;
 const HAS_POLE = TARGET + POINT_INTS;

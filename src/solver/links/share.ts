@@ -6,9 +6,10 @@ import { turnAboutZ } from '../geometry/turnAbout.ts';
 import { TWIST_LEAST, writeTwist } from '../geometry/twist.ts';
 import { FLAT, TWIST_UNDEFINED } from '../machine/flagBits.ts';
 import type { Machine, Run } from '../machine/machine.ts';
-import { LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
+import { LINK_RECORD, type LinkKind } from './linkKind.ts';
 
-const SOURCE = LINK_INTS;
+const { LINK, WEIGHT } = LINK_RECORD;
+const SOURCE = LINK_RECORD.INTS;
 const SOURCE_FRAME = SOURCE + 1;
 const FRACTION = SOURCE_FRAME + FRAME_INTS;
 const INTS = FRACTION + 1;

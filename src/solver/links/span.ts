@@ -3,15 +3,16 @@ import { aimShortest } from '../geometry/aimShortest.ts';
 import { blend } from '../geometry/blend.ts';
 import { POINT_INTS, writeDirection } from '../geometry/point.ts';
 import { FRAME_INTS, frameSize } from '../geometry/restFrame.ts';
-import { putTogether, SIZE, takeApart } from '../geometry/takeApart.ts';
+import { putTogether, takeApart } from '../geometry/takeApart.ts';
 import { set } from '../geometry/vector.ts';
 import { AIM_UNDEFINED, FLAT } from '../machine/flagBits.ts';
 import type { Machine, Run } from '../machine/machine.ts';
 import { angleFromOpposite, distanceToTarget } from './aimNearness.ts';
 import { spareAxis } from './axes.ts';
-import { LINK, LINK_INTS, type LinkKind, WEIGHT } from './linkKind.ts';
+import { LINK_RECORD, type LinkKind } from './linkKind.ts';
 
-const TARGET = LINK_INTS;
+const { LINK, WEIGHT } = LINK_RECORD;
+const TARGET = LINK_RECORD.INTS;
 const FRAME = TARGET + POINT_INTS;
 /** Five constants: rest length, bone's length, least, most, volume kept (1) or not (0). Then +z and its spare axis. */
 const LENGTHS = FRAME + FRAME_INTS;
@@ -21,6 +22,7 @@ const INTS = HALF + 1;
 
 /** Scratch. */
 const OWN = 0;
+const SIZE = 9;
 const DIRECTION = 12;
 const FULL_SIZE = 16;
 const SPARE = 19;

@@ -16,11 +16,5 @@ export interface Machine {
   evaluation: number;
 }
 
-/**
- * Masking an index with this changes none, but tells an engine that adding a little to it cannot overflow: a sixth of the
- * time of a pose was spent on checking that.
- */
-export const INDEX = 0x3fffffff;
-
 /** Runs `count` records that start at `at`; returns where they end. */
 export type Run = (machine: Machine, at: number, count: number) => number;

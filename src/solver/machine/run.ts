@@ -4,8 +4,11 @@ import { END, RUNS } from './ops.ts';
 /** Runs the machine's code from its start to its end. */
 export function run(machine: Machine): void {
   const { code } = machine;
+  // What is imported is looked up at each use, so not within the loop.
+  const runs = RUNS;
+  const end = END;
   let at = 0;
-  while (code[at] !== END) at = RUNS[code[at]](machine, at + 2, code[at + 1]);
+  while (code[at] !== end) at = runs[code[at]](machine, at + 2, code[at + 1]);
 }
 
 /** Runs from one operation up to another; returns where it stopped. */
