@@ -14,6 +14,7 @@ for (const [exercise, build] of Object.entries(ANSWERS)) {
     await build(page, hand);
     await hand.press(button(page, 'Prove it'));
     await expectAllMet(page);
+    await expect(button(page, 'Prove it')).toBeFocused();
 
     const proof = (await keptWork(page, exercise))!.work.proofs.at(-1)!;
     const { name, path } = await savedFile(page, () => hand.press(button(page, 'Save to a file')));

@@ -14,7 +14,7 @@ export function AnswerForm() {
   const seed = useSession((now) => now.seed);
   const values = useSession(draftOf).response?.values ?? {};
   return (
-    <section className="wb-answer" aria-label="Your answer">
+    <section className="wb-answer" aria-label={`Your answer to ${exercise.title}`}>
       <Heading rank={1}>Your answer</Heading>
       {seed !== FIRST_SEED && <TaskAgain task={exercise.task} />}
       {exercise.kind === 'order' ? (

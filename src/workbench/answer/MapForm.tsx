@@ -16,7 +16,7 @@ export function MapForm() {
   const driver = draft.rig.drivers?.find(({ name }) => name === exercise.shape);
   if (!driver) return null;
   return (
-    <section className="wb-mechanism" aria-label="Mechanism">
+    <section className="wb-mechanism" aria-label={`Mechanism of ${exercise.title}`}>
       <Heading rank={1}>The map</Heading>
       <p className="wb-sentence">
         <SentenceView slot={`driver ${driver.name}`} sentence={fixed(driverSentence(scope, driver))} />

@@ -6,7 +6,7 @@ import { DriverLine } from './DriverLine.tsx';
 export function Drivers({ scope }: { scope: Scope }) {
   const drivers = scope.draft.rig.drivers ?? [];
   return (
-    <section aria-label="Drivers">
+    <section>
       <Heading rank={2}>Drivers</Heading>
       {drivers.length === 0 && <p className="wb-none">None yet. A driver lets one number set another.</p>}
       <ul className="wb-rows">

@@ -16,11 +16,11 @@ export function Mechanism() {
   const draft = useSession(draftOf);
   const scope = useMemo(() => scopeOf(draft, exercise.start, exercise.kept), [draft, exercise]);
   return (
-    <section className="wb-mechanism" aria-label="Mechanism">
+    <section className="wb-mechanism" aria-label={`Mechanism of ${exercise.title}`}>
       <Heading rank={1}>Mechanism</Heading>
       <Parts scope={scope} />
       {groupsOf(draft, exercise).map(({ title, bones }) => (
-        <section key={title} aria-label={title}>
+        <section key={title}>
           <Heading rank={2}>{title}</Heading>
           <ul className="wb-rows">
             {bones.map(({ bone, serves }) => (

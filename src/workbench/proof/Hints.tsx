@@ -24,7 +24,7 @@ export function Hints() {
   }
 
   return (
-    <section className="wb-hints" aria-label="Hints">
+    <section className="wb-hints">
       <Heading rank={2}>Hints</Heading>
       <ol>
         {opened.map(({ hint, guess: was }) => (

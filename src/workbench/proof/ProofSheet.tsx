@@ -18,7 +18,7 @@ export function ProofSheet() {
   const { proof, stale, waits, answered } = ready;
   const results = useMemo(() => new Map(proof?.result.requirements.map((each) => [each.id, each])), [proof]);
   return (
-    <section className="wb-proof" aria-label="Proof sheet">
+    <section className="wb-proof" aria-label={`Proof sheet of ${exercise.title}`}>
       <Heading rank={1}>Proof sheet</Heading>
       {exercise.kind === 'repair' && <FaultGuess />}
       <p className="wb-prove">

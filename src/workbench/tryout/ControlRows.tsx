@@ -13,7 +13,6 @@ export function ControlRows({ control }: { control: Control }) {
   return (
     <section
       className="wb-control"
-      aria-label={bone.name}
       id={idOf(`control ${bone.name}`)}
       data-chosen={isChosen || undefined}
       {...choosing(() => store.get().chosen !== bone.name && dispatch({ do: 'choose', bone: bone.name }))}

@@ -13,7 +13,7 @@ export function TryOut() {
   const draft = useSession(draftOf);
   const { bones, switches } = useMemo(() => controlsOf(draft, exercise), [draft, exercise]);
   return (
-    <section className="wb-tryout" aria-label="Try-out">
+    <section className="wb-tryout" aria-label={`Try-out of ${exercise.title}`}>
       <Heading rank={1}>Try-out</Heading>
       <p className="wb-adds">
         <button type="button" onClick={() => dispatch({ do: 'rest' })}>
