@@ -5,6 +5,7 @@ import { readTextFile } from '../files.ts';
 import { batchesOfLines } from '../lines.ts';
 import { print } from '../output.ts';
 import { inOrder } from '../pool.ts';
+import { Progress } from '../progress.ts';
 import { UsageError } from '../refusal.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
 
@@ -36,11 +37,15 @@ line from standard input. Exits with 2, after printing all, if any answer could 
       isStream || positionals.length > FEW
         ? inOrder<Named, GradedLine>(threadUrl, { contentDir: values.content, json }, answers)
         : oneByOne(new AnswerGrader(exercises), answers, json);
+    // What is printed on a terminal shows by itself how far it has come.
+    const progress = process.stdout.isTTY ? null : new Progress(isStream ? null : positionals.length, 'answers graded');
     let status: ExitStatus = 0;
     for await (const { text, usable } of lines) {
       if (!usable) status = 2;
       await print(text);
+      progress?.step();
     }
+    progress?.end();
     return status;
   },
 };

@@ -1,4 +1,6 @@
+import { reading } from '../../solver/document/reader.ts';
 import { truthOf, type ValueAsked } from '../requirements/value.ts';
+import { type Gauge, readGauge } from '../responses/gauge.ts';
 import { responseKindOf, type Work } from '../responses/response.ts';
 import type { Exercise, Slip } from './definition.ts';
 
@@ -42,6 +44,15 @@ function valuesOf(exercise: Exercise, slip: Slip = {}): Record<string, number> {
 }
 
 function slippedValue(exercise: Exercise, asked: ValueAsked, { times = 1, plus = 0, gauge }: Slip): number {
-  const measured = gauge ? truthOf({ ...asked, gauge }, exercise) : truthOf(asked, exercise);
+  const measured = gauge
+    ? truthOf({ ...asked, gauge: gaugeRead(exercise, gauge) }, exercise)
+    : truthOf(asked, exercise);
   return measured * times + plus;
+}
+
+function gaugeRead({ id }: Exercise, gauge: unknown): Gauge {
+  const read = reading(() => readGauge(gauge, null));
+  if (read.ok) return read.value;
+  const { place, found, expected } = read.refusal;
+  throw new Error(`${id}: the gauge of a slip, at "${place}": found ${found}, expected ${expected}`);
 }

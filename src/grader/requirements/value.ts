@@ -1,6 +1,7 @@
 import type { Reader } from '../../solver/document/reader.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 import { needed, optional } from '../../solver/document/structures.ts';
+import { readPose } from '../../solver/index.ts';
 import type { Exercise } from '../exercise/definition.ts';
 import { type Gauge, gaugeOf, gaugeUnit, readGauge } from '../responses/gauge.ts';
 import { subjectOf, worldOf } from '../subject.ts';
@@ -36,6 +37,11 @@ export const value: StructureKind<ValueAsked> = {
 export function truthOf({ id, gauge, pose = {} }: ValueAsked, exercise: Exercise): number {
   const prepared = subjectOf(exercise, exercise.start);
   if (!prepared.ok) throw new Error(`${exercise.id}: ${id} asks of a rig that cannot be evaluated`);
-  worldOf(prepared.subject, pose);
+  const reading = readPose(pose, exercise.start);
+  if (!reading.ok) {
+    const { place, found, expected } = reading.refusal;
+    throw new Error(`${exercise.id}: the pose of ${id}, at "${place}": found ${found}, expected ${expected}`);
+  }
+  worldOf(prepared.subject, reading.value);
   return gaugeOf(gauge, prepared.subject);
 }

@@ -40,7 +40,7 @@ export const readGauge: Reader<Gauge> = shapes<Gauge, unknown>('something to mea
 /** Reads the gauge off the last evaluation of a subject. */
 export function gaugeOf(gauge: Gauge, subject: Subject): number {
   const { world } = subject.state;
-  if ('weight' in gauge) return subject.state.weights[subject.program.linkNames.indexOf(gauge.weight)]!;
+  if ('weight' in gauge) return weightOf(gauge.weight, subject);
   if ('turned' in gauge) {
     const at = worldOffset(subject, gauge.turned);
     return turnBetweenDeg(subject.program.restWorld, at, world, at);
@@ -52,6 +52,12 @@ export function gaugeOf(gauge: Gauge, subject: Subject): number {
   const at = worldOffset(subject, gauge.of);
   const toward = placeOf(subject, gauge.toward).map((x, i) => x - world[at + 9 + i]!);
   return angleBetweenDeg(own, toward);
+}
+
+function weightOf(link: string, { program, state, exercise }: Subject): number {
+  const index = program.linkNames.indexOf(link);
+  if (index < 0) throw new Error(`${exercise.id}: no link is called ${link}`);
+  return state.weights[index]!;
 }
 
 function placeOf(subject: Subject, { bone, at = 0 }: Where): Float64Array {
