@@ -12,9 +12,9 @@ let printed = '';
 command.stdout.setEncoding('utf8').on('data', (text) => {
   printed += text;
 });
-command.on('close', (status) => {
+command.on('close', (status, signal) => {
   process.exitCode = status ?? 2;
-  if (status !== 0 && status !== 1) return;
+  if (status !== 0 && status !== 1) return console.error(`the audit did not end: ${signal ?? status}`);
   const date = new Date().toISOString().slice(0, 10);
   const figures = auditSchema.parse({ date, ...JSON.parse(printed) });
   writeFileSync(FILE, `${JSON.stringify(figures, null, 2)}\n`);
