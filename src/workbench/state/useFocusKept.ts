@@ -26,15 +26,19 @@ export function useFocusKept(within: RefObject<HTMLElement | null>, isOpen: bool
     const onFocusOut = ({ relatedTarget }: FocusEvent) => {
       if (last && relatedTarget instanceof Element && bench.contains(relatedTarget)) last = placeOf(relatedTarget);
     };
-    const bringBack = () => {
-      if (!last || document.activeElement !== document.body || isThere(last.element)) return;
+    const onChange = () => {
+      if (!last) return;
+      if (isThere(last.element)) last = placeOf(last.element);
+      else if (document.activeElement === document.body) bringBack(last);
+    };
+    const bringBack = ({ index }: Place) => {
       const elements = reached(bench);
-      elements[Math.min(last.index, elements.length - 1)]?.focus({ preventScroll: true });
+      elements[Math.min(index, elements.length - 1)]?.focus({ preventScroll: true });
     };
 
     bench.addEventListener('focusin', onFocusIn);
     bench.addEventListener('focusout', onFocusOut);
-    const observer = new MutationObserver(bringBack);
+    const observer = new MutationObserver(onChange);
     observer.observe(bench, { subtree: true, childList: true, attributeFilter: ['disabled'] });
     return () => {
       observer.disconnect();

@@ -20,7 +20,11 @@ export function TextWord({ label, value, put, refusalId }: Props) {
   function onKeyDown(event: KeyboardEvent) {
     // While a name is being typed, undo is the field's own.
     if (typed !== null && (event.ctrlKey || event.metaKey)) event.stopPropagation();
-    if (event.key === 'Enter') hold();
+    if (event.key === 'Enter') {
+      // Else the key would go on to press whatever has the focus once the name has changed.
+      event.preventDefault();
+      hold();
+    }
     if (event.key === 'Escape') setTyped(null);
   }
 
