@@ -37,6 +37,8 @@ export interface Extent {
   readonly centre: Vec3;
   readonly half: Vec3;
   readonly points: readonly Vec3[];
+  /** Where the axes are drawn from, and how long. */
+  readonly axes: { readonly foot: Vec3; readonly length: number };
 }
 
 /** The view that shows all of an extent, with room around it to move in. */

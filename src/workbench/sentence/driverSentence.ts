@@ -2,7 +2,7 @@ import type { Driver, DriverInput, DriverSource, Point } from '../../solver/docu
 import type { Edit } from '../edit/draft.ts';
 import { addInput, removeInput, renameDriver, setInput, setOutput } from '../edit/drivers.ts';
 import { outputFrom, outputOptions, outputValue } from './outputs.ts';
-import { type Option, type Piece, plainOptions, type Sentence, text } from './piece.ts';
+import { type Option, offersLast, type Piece, plainOptions, type Sentence, text } from './piece.ts';
 import { pointPieces } from './point.ts';
 import { allSwitches, boneOptions, type Scope } from './scope.ts';
 import { firstSource } from './weight.ts';
@@ -21,7 +21,7 @@ export function driverSentence(scope: Scope, driver: Driver): Sentence {
     ...inputPieces(scope, driver, input, i),
   ]);
   const more = firstSource(scope);
-  return [
+  return offersLast([
     {
       is: 'word',
       label: `name of the driver ${driver.name}`,
@@ -30,7 +30,7 @@ export function driverSentence(scope: Scope, driver: Driver): Sentence {
     },
     text(' reads '),
     ...inputs,
-    ...(more ? [text(' '), addPress(driver, more)] : []),
+    ...(more ? [addPress(driver, more)] : []),
     text(', and through its map sets '),
     {
       is: 'choice',
@@ -40,7 +40,7 @@ export function driverSentence(scope: Scope, driver: Driver): Sentence {
       edit: (value) => setOutput(driver.name, outputFrom(value)),
     },
     text('.'),
-  ];
+  ]);
 }
 
 function addPress(driver: Driver, from: DriverSource): Piece {
@@ -48,6 +48,7 @@ function addPress(driver: Driver, from: DriverSource): Piece {
     is: 'press',
     label: `Add an input to ${driver.name}`,
     text: 'plus another',
+    last: true,
     edit: addInput(driver.name, from),
   };
 }

@@ -21,11 +21,11 @@ export function limitSentence(bone: string, link: LimitLink): Sentence {
       ...(present.length > 1 ? freePress(link, bound, of, set) : []),
     ]),
     ...absent.flatMap((bound): Piece[] => [
-      text(' '),
       {
         is: 'press',
         label: `Limit the ${bound} by ${of}`,
         text: `and ${bound}`,
+        last: true,
         edit: set(bound, withBound(link, bound)),
       },
     ]),

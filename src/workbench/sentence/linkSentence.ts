@@ -3,7 +3,7 @@ import { setLinkKind } from '../edit/changeLink.ts';
 import { aimSentence } from './aim.ts';
 import { followSentence } from './follow.ts';
 import { limitSentence } from './limit.ts';
-import { fixed, name, type Option, type Sentence, text } from './piece.ts';
+import { fixed, name, type Option, offersLast, type Sentence, text } from './piece.ts';
 import { reachSentence } from './reach.ts';
 import type { Scope } from './scope.ts';
 import { shareSentence } from './share.ts';
@@ -21,7 +21,7 @@ export const KINDS: readonly (Option & { value: LinkKind })[] = [
 
 /** A link as a sentence: "vane_left aims its +z at the base of wind_left, weight driven by let_go, 1 → 0." */
 export function linkSentence(scope: Scope, bone: string, link: Link): Sentence {
-  const sentence: Sentence = [
+  const sentence = offersLast([
     name(bone),
     text(' '),
     {
@@ -35,7 +35,7 @@ export function linkSentence(scope: Scope, bone: string, link: Link): Sentence {
     ...rest(scope, bone, link),
     ...weightPieces(scope, bone, link),
     text('.'),
-  ];
+  ]);
   return isKept(scope, bone, link.name) ? fixed(sentence) : sentence;
 }
 

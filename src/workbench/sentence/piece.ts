@@ -36,8 +36,16 @@ export type Piece =
   | { is: 'word'; label: string; value: string; edit: (value: string) => Edit }
   | { is: 'mark'; label: string; text: string; on: boolean; edit: (on: boolean) => Edit }
   | { is: 'pick'; label: string; text: string; options: readonly Option[]; edit: (value: string) => Edit }
-  /** `always`: it changes nothing that is kept, so it stays in what is. */
-  | { is: 'press'; label: string; text: string; always?: boolean; edit: Edit }
+  | {
+      is: 'press';
+      label: string;
+      text: string;
+      /** It changes nothing that is kept, so it stays in what is. */
+      always?: boolean;
+      /** It adds to the sentence, so it stands after its end. */
+      last?: boolean;
+      edit: Edit;
+    }
   | { is: 'goto'; label: string; text: string; to: string };
 
 export type Sentence = readonly Piece[];
@@ -92,6 +100,13 @@ export function sentenceText(sentence: Sentence): string {
     .replace(/\s+/g, ' ')
     .replace(/ ([.,;:])/g, '$1')
     .trim();
+}
+
+/** The sentence with what adds to it moved behind its end. */
+export function offersLast(sentence: Sentence): Sentence {
+  const isLast = (piece: Piece) => piece.is === 'press' && piece.last === true;
+  const offers = sentence.filter(isLast);
+  return [...sentence.filter((piece) => !isLast(piece)), ...offers.flatMap((offer) => [text(' '), offer])];
 }
 
 /** The sentence with nothing to change in it: for what an exercise keeps as it is. */

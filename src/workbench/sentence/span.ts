@@ -52,11 +52,11 @@ function boundPieces(
   const label = `${field} stretch of ${of}`;
   if (value === undefined) {
     return [
-      text(' '),
       {
         is: 'press',
         label: `Bound the ${label}`,
-        text: BOUNDS[field],
+        text: `${BOUNDS[field]} …`,
+        last: true,
         edit: set(`${field} stretch`, { ...link, [field]: 1 }),
       },
     ];

@@ -52,12 +52,12 @@ export function drivePress(
   const from = firstSource(scope);
   if (!from) return [];
   return [
-    text(' '),
     {
       is: 'press',
       label: `Drive the ${label}`,
       text: 'drive it',
       always: true,
+      last: true,
       edit: addDriver(from, { bone, link, field }),
     },
   ];

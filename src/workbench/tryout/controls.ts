@@ -28,15 +28,20 @@ export interface SwitchControl extends Switch {
   readonly driver: string | undefined;
 }
 type Range = { least: number; most: number };
-type About = Pick<Exercise, 'inputs' | 'parts'>;
+type About = Pick<Exercise, 'kind' | 'inputs' | 'parts'>;
 
 /** What an animator can set: the controls, whatever else the exercise moves, and every switch. */
 export function controlsOf(draft: Draft, exercise: About): { bones: Control[]; switches: SwitchControl[] } {
   const ranges = inputRanges(draft, exercise);
   const moved = new Set([...ranges.keys()].map((key) => key.split(' ')[0]));
   const reach = reachOf(draft.rig);
-  const shown = draft.rig.bones.filter((bone) => bone.role === 'control' || moved.has(bone.name));
-  return { bones: shown.map((bone) => controlOf(bone, ranges, reach)), switches: switchesOf(draft.rig) };
+  // Where a pose is the answer, what is no input would not be part of it.
+  const asked = exercise.kind === 'pose';
+  const shown = draft.rig.bones.filter((bone) => moved.has(bone.name) || (!asked && bone.role === 'control'));
+  const bones = shown.map((bone) => controlOf(bone, ranges, reach));
+  if (asked)
+    return { bones: bones.map((control) => ({ ...control, more: [] })), switches: askedSwitches(draft, exercise) };
+  return { bones, switches: switchesOf(draft.rig) };
 }
 
 /** How far a control may be slid: about the rig's own size, a round length. */
@@ -85,6 +90,13 @@ function inputRanges(draft: Draft, exercise: About): Map<string, Range> {
     ranges.set(key, { least: Math.min(rest, input.min), most: Math.max(rest, input.max) });
   }
   return ranges;
+}
+
+/** Switches that are among the exercise's inputs. */
+function askedSwitches(draft: Draft, exercise: About): SwitchControl[] {
+  const bound = bindParts(exercise.parts, draft.rig, draft.parts);
+  const asked = new Set(exercise.inputs.map((input) => input.switch ?? (input.part ? bound.get(input.part) : null)));
+  return switchesOf(draft.rig).filter(({ reference }) => asked.has(reference));
 }
 
 function keyOf(bone: string, channel: Channel, axis: AxisIndex): string {

@@ -14,21 +14,32 @@ const inputs = [
 ];
 
 test('Try shows the controls, what else the exercise moves, and every switch', () => {
-  const { bones, switches } = controlsOf(DRAFT, { parts, inputs });
+  const { bones, switches } = controlsOf(DRAFT, { kind: 'build', parts, inputs });
   expect(bones.map(({ bone }) => bone.name)).toEqual(['wind', 'wind_left', 'vane_right']);
   expect(switches.map(({ reference, driver }) => [reference, driver])).toEqual([['wind.together', undefined]]);
 });
 
 test('what the exercise moves stands first, in its range, rest always within', () => {
-  const { bones } = controlsOf(DRAFT, { parts, inputs });
+  const { bones } = controlsOf(DRAFT, { kind: 'build', parts, inputs });
   expect(bones[1]!.first).toMatchObject([{ channel: 'move', axis: 0, least: 0, most: 0.6 }]);
   expect(bones[1]!.more).toHaveLength(8);
   expect(bones[0]!.first).toHaveLength(6);
 });
 
+test('where a pose is the answer, only what counts in it can be moved', () => {
+  const { bones, switches } = controlsOf(DRAFT, { kind: 'pose', parts, inputs });
+  expect(bones.map(({ bone, first, more }) => [bone.name, first.length, more.length])).toEqual([
+    ['wind_left', 1, 0],
+    ['vane_right', 1, 0],
+  ]);
+  expect(switches).toEqual([]);
+  const switched = [...inputs, { id: 'together', switch: 'wind.together', min: 0, max: 1 }];
+  expect(controlsOf(DRAFT, { kind: 'pose', parts, inputs: switched }).switches).toHaveLength(1);
+});
+
 test('locked channels have no slider and are named', () => {
   const locked = setLock('wind', 'turn', 2, true).apply(setLock('wind', 'size', 0, true).apply(DRAFT));
-  const [wind] = controlsOf(locked, { parts: [], inputs: [] }).bones;
+  const [wind] = controlsOf(locked, { kind: 'build', parts: [], inputs: [] }).bones;
   expect(wind!.locked).toEqual(['turn z', 'size x']);
   expect([...wind!.first, ...wind!.more]).toHaveLength(7);
 });

@@ -1,5 +1,6 @@
 import type { KeyboardEvent } from 'react';
 import { numberText } from '../../sentence/piece.ts';
+import type { View } from '../view.ts';
 import { keySteps } from './keySteps.ts';
 import { beadFrom } from './places.ts';
 import { useDrag } from './useDrag.ts';
@@ -16,11 +17,12 @@ interface Props {
   /** Pixels: where the handles' bone is, and which way the rail runs, as long as one unit of the value. */
   origin: readonly [number, number];
   run: readonly [number, number];
+  view: View;
   put: (value: number) => void;
 }
 
 /** A rail with a lettered bead: the bead slides along the rail, by pointer or by arrow keys. */
-export function Bead({ label, letter, value, unit, step, least, most, origin, run, put }: Props) {
+export function Bead({ label, letter, value, unit, step, least, most, origin, run, view, put }: Props) {
   const length = Math.hypot(run[0], run[1]);
   const along = length > 1e-6 ? [run[0] / length, run[1] / length] : null;
   const drag = useDrag(
@@ -30,7 +32,7 @@ export function Bead({ label, letter, value, unit, step, least, most, origin, ru
       set(held + (dx * along[0]! + dy * along[1]!) / length);
     },
   );
-  const from = beadFrom(run);
+  const from = beadFrom(run, origin, view);
   if (!from) return null;
   const [dx, dy] = from;
 

@@ -56,6 +56,7 @@ export function Handles({ grip, mode, view, reach, put }: Props) {
               most={reach}
               origin={origin}
               run={runOf(axes[i], view)}
+              view={view}
               put={(value) => put('move', values.with(i, value) as unknown as Vec3)}
             />
           ),
