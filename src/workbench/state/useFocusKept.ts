@@ -1,9 +1,9 @@
 import { type RefObject, useEffect } from 'react';
 
-/** What had the focus, and which of all that Tab reaches it was. */
+/** What had the focus, and, from the innermost on, what it stood in: which of all that Tab reaches there it was. */
 interface Place {
   readonly element: Element;
-  readonly index: number;
+  readonly standsIn: readonly { readonly around: HTMLElement; readonly index: number }[];
 }
 
 const REACHED = ':is(button, select, input, summary, [tabindex="0"]):not(:disabled)';
@@ -18,22 +18,18 @@ export function useFocusKept(within: RefObject<HTMLElement | null>, isOpen: bool
     if (!bench || !isOpen) return;
     let last: Place | null = null;
 
-    const placeOf = (element: Element): Place => ({ element, index: reached(bench).indexOf(element as HTMLElement) });
     const onFocusIn = ({ target }: FocusEvent) => {
-      last = target instanceof Element && target.matches(':focus-visible') ? placeOf(target) : null;
+      last = target instanceof Element && target.matches(':focus-visible') ? placeOf(target, bench) : null;
     };
     // Leaving a field may change its name, and with it the row in which the focus was to go on.
     const onFocusOut = ({ relatedTarget }: FocusEvent) => {
-      if (last && relatedTarget instanceof Element && bench.contains(relatedTarget)) last = placeOf(relatedTarget);
+      if (last && relatedTarget instanceof Element && bench.contains(relatedTarget))
+        last = placeOf(relatedTarget, bench);
     };
     const onChange = () => {
       if (!last) return;
-      if (isThere(last.element)) last = placeOf(last.element);
+      if (isThere(last.element)) last = placeOf(last.element, bench);
       else if (document.activeElement === document.body) bringBack(last);
-    };
-    const bringBack = ({ index }: Place) => {
-      const elements = reached(bench);
-      elements[Math.min(index, elements.length - 1)]?.focus({ preventScroll: true });
     };
 
     bench.addEventListener('focusin', onFocusIn);
@@ -46,6 +42,24 @@ export function useFocusKept(within: RefObject<HTMLElement | null>, isOpen: bool
       bench.removeEventListener('focusout', onFocusOut);
     };
   }, [within, isOpen]);
+}
+
+function placeOf(element: Element, bench: HTMLElement): Place {
+  const all = reached(bench);
+  const index = all.findIndex((each) => each === element);
+  const standsIn: { around: HTMLElement; index: number }[] = [];
+  for (let around = element.parentElement; around && bench.contains(around); around = around.parentElement) {
+    const holder = around;
+    standsIn.push({ around, index: index - all.findIndex((each) => holder.contains(each)) });
+  }
+  return { element, standsIn };
+}
+
+function bringBack({ standsIn }: Place): void {
+  const left = standsIn.find(({ around }) => around.isConnected);
+  if (!left) return;
+  const elements = reached(left.around);
+  elements[Math.min(left.index, elements.length - 1)]?.focus({ preventScroll: true });
 }
 
 /** All that Tab reaches, in its order. */
