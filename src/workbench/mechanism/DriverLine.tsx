@@ -5,8 +5,8 @@ import type { Scope } from '../sentence/scope.ts';
 import { useBench } from '../state/bench.ts';
 import { useCycle } from '../state/solvedNow.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
+import { DriverAcross } from './Across.tsx';
 import { Asides } from './Asides.tsx';
-import { CopyDriverAcross } from './CopyAcross.tsx';
 import { DriverMapView } from './DriverMapView.tsx';
 
 /** One driver: its sentence, and its map. */
@@ -25,7 +25,7 @@ export function DriverLine({ scope, driver }: { scope: Scope; driver: Driver }) 
           move={(places) => reorderDriver(driver.name, places)}
           remove={removeDriver(driver.name)}
         >
-          <CopyDriverAcross slot={slot} driver={driver.name} />
+          <DriverAcross slot={slot} driver={driver.name} />
         </Asides>
       </p>
       <DriverMapView driver={driver} slot={slot} />

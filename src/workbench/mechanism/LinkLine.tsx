@@ -7,8 +7,8 @@ import { useBench } from '../state/bench.ts';
 import { useCycle } from '../state/solvedNow.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
 import { TextWord } from '../words/TextWord.tsx';
+import { LinkAcross } from './Across.tsx';
 import { Asides } from './Asides.tsx';
-import { CopyLinkAcross } from './CopyAcross.tsx';
 
 interface Props {
   scope: Scope;
@@ -45,7 +45,7 @@ export function LinkLine({ scope, bone, link }: Props) {
           move={(places) => reorderLink(bone, link.name, places)}
           remove={removeLink(bone, link.name)}
         >
-          <CopyLinkAcross slot={slot} bone={bone} link={link.name} />
+          <LinkAcross slot={slot} bone={bone} link={link.name} />
         </Asides>
       )}
     </li>

@@ -2,10 +2,10 @@ import { expect, test } from 'vitest';
 import type { Part } from '../../../src/grader/index.ts';
 import type { Driver } from '../../../src/solver/index.ts';
 import { addBone } from '../../../src/workbench/edit/addBone.ts';
-import { copyDriverAcross } from '../../../src/workbench/edit/copyDriverAcross.ts';
-import { copyLinkAcross } from '../../../src/workbench/edit/copyLinkAcross.ts';
 import { copySide } from '../../../src/workbench/edit/copySide.ts';
 import { boneOf } from '../../../src/workbench/edit/draft.ts';
+import { driverAcross } from '../../../src/workbench/edit/driverAcross.ts';
+import { linkAcross } from '../../../src/workbench/edit/linkAcross.ts';
 import { boundTo, groupsOf } from '../../../src/workbench/mechanism/groups.ts';
 import { keyAt, plotOf, SIZE } from '../../../src/workbench/mechanism/mapCurve.ts';
 import { tried } from '../../../src/workbench/state/tried.ts';
@@ -33,11 +33,11 @@ test('a part is bound by the name the task gives until another is chosen, and no
 });
 
 test('a link copied to the other side takes the place of one of its name there', () => {
-  const draft = copyLinkAcross('vane_left', 'hold').apply(DRAFT);
+  const draft = linkAcross('vane_left', 'hold').apply(DRAFT);
   expect(boneOf(draft, 'vane_right')?.links?.at(-1)).toEqual({ name: 'hold', kind: 'limit', yaw: [-80, 80] });
-  const twice = copyLinkAcross('vane_left', 'hold').apply(draft);
+  const twice = linkAcross('vane_left', 'hold').apply(draft);
   expect(twice).toEqual(draft);
-  expect(tried(DRAFT, copyLinkAcross('vane_left', 'watch'))).toMatchObject({
+  expect(tried(DRAFT, linkAcross('vane_left', 'watch'))).toMatchObject({
     ok: false,
     refusal: { place: expect.stringContaining('/target/bone') },
   });
@@ -56,7 +56,7 @@ test('a driver copied to the other side becomes two, named for their sides', () 
       drivers: [{ ...TWIN_VANES.drivers![0]!, inputs: [{ from: { switch: 'wind.together' } }] } as Driver],
     },
   };
-  const both = tried(aimed, copyDriverAcross('let_go'));
+  const both = tried(aimed, driverAcross('let_go'));
   expect(both.ok && both.value.rig.drivers?.map(({ name, output }) => [name, output])).toEqual([
     ['let_go_left', { bone: 'vane_left', link: 'watch', field: 'weight' }],
     ['let_go_right', { bone: 'vane_right', link: 'watch', field: 'weight' }],

@@ -99,8 +99,9 @@ test('what the exercise keeps has nothing to change in it, but reads the same', 
 });
 
 test('what is kept and as usual goes without saying', () => {
-  const kept = scopeOf(DRAFT, TWIN_VANES, [{ bone: 'tail_right', fields: ['all'] }]);
-  expect(sentenceText(boneSentence(kept, boneOf(DRAFT, 'tail_right')!))).toBe(
+  const name = 'tail_right';
+  const kept = scopeOf(DRAFT, TWIN_VANES, [{ bone: name, fields: ['all'] }]);
+  expect(sentenceText(boneSentence(kept, boneOf(DRAFT, name)!))).toBe(
     'tail_right is a skin bone under vane_right, fixed on its tip.',
   );
 });

@@ -3,7 +3,7 @@ import { reflectLink } from '../../solver/mirror/reflectLink.ts';
 import { boneOf, changeLinks, type Edit } from './draft.ts';
 
 /** Gives the bone of the other side a link mirrored from this one, in place of one of that name. */
-export function copyLinkAcross(bone: string, name: string): Edit {
+export function linkAcross(bone: string, name: string): Edit {
   const other = swapSide(bone);
   return {
     says: `copy ${name} on ${bone} to ${other}`,

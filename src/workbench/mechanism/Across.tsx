@@ -1,13 +1,13 @@
 import { sideOf, swapSide } from '../../solver/index.ts';
-import { copyDriverAcross } from '../edit/copyDriverAcross.ts';
-import { copyLinkAcross } from '../edit/copyLinkAcross.ts';
 import { boneOf } from '../edit/draft.ts';
+import { driverAcross } from '../edit/driverAcross.ts';
+import { linkAcross } from '../edit/linkAcross.ts';
 import { ownerOf } from '../sentence/outputs.ts';
 import { useBench, useSession } from '../state/bench.ts';
 import { draftOf } from '../state/session.ts';
 
 /** Copies a link to the bone of the other side; nothing where there is no such bone. */
-export function CopyLinkAcross({ slot, bone, link }: { slot: string; bone: string; link: string }) {
+export function LinkAcross({ slot, bone, link }: { slot: string; bone: string; link: string }) {
   const { edit } = useBench();
   const draft = useSession(draftOf);
   const other = swapSide(bone);
@@ -17,7 +17,7 @@ export function CopyLinkAcross({ slot, bone, link }: { slot: string; bone: strin
       type="button"
       className="wb-aside"
       aria-label={`copy to ${other}: ${link} on ${bone}`}
-      onClick={() => edit(copyLinkAcross(bone, link), slot)}
+      onClick={() => edit(linkAcross(bone, link), slot)}
     >
       copy to {other}
     </button>
@@ -25,7 +25,7 @@ export function CopyLinkAcross({ slot, bone, link }: { slot: string; bone: strin
 }
 
 /** Copies a driver that writes to one side to the other. */
-export function CopyDriverAcross({ slot, driver }: { slot: string; driver: string }) {
+export function DriverAcross({ slot, driver }: { slot: string; driver: string }) {
   const { edit } = useBench();
   const { rig } = useSession(draftOf);
   const output = rig.drivers?.find((each) => each.name === driver)?.output;
@@ -37,7 +37,7 @@ export function CopyDriverAcross({ slot, driver }: { slot: string; driver: strin
       type="button"
       className="wb-aside"
       aria-label={`copy to the ${other}: ${driver}`}
-      onClick={() => edit(copyDriverAcross(driver), slot)}
+      onClick={() => edit(driverAcross(driver), slot)}
     >
       copy to the {other}
     </button>

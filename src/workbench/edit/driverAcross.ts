@@ -9,7 +9,7 @@ import { changeDrivers, type Edit } from './draft.ts';
  * Mirrors a driver that writes to one side onto the other, in place of a driver of that name. A driver without a side
  * word becomes two: let_go gives let_go_left and let_go_right.
  */
-export function copyDriverAcross(name: string): Edit {
+export function driverAcross(name: string): Edit {
   return {
     says: `copy ${name} to the other side`,
     apply: (draft) =>
@@ -25,7 +25,7 @@ export function copyDriverAcross(name: string): Edit {
 }
 
 /** The driver as it then stands, and its copy; none where it writes to no side. */
-function pairOf(driver: Driver): [own: Driver, copy: Driver] | undefined {
+function pairOf(driver: Driver): [own: Driver, mirrored: Driver] | undefined {
   const side = sideOf(ownerOf(driver.output));
   if (side === null) return undefined;
   const copy = reflectDriver(driver, swapSide);
