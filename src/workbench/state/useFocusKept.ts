@@ -29,7 +29,7 @@ export function useFocusKept(within: RefObject<HTMLElement | null>, isOpen: bool
     const onChange = () => {
       if (!last) return;
       if (isThere(last.element)) last = placeOf(last.element, bench);
-      else if (document.activeElement === document.body) bringBack(last);
+      else if (isLost(last.element)) bringBack(last);
     };
 
     bench.addEventListener('focusin', onFocusIn);
@@ -46,7 +46,7 @@ export function useFocusKept(within: RefObject<HTMLElement | null>, isOpen: bool
 
 function placeOf(element: Element, bench: HTMLElement): Place {
   const all = reached(bench);
-  const index = all.findIndex((each) => each === element);
+  const index = all.indexOf(element as HTMLElement);
   const standsIn: { around: HTMLElement; index: number }[] = [];
   for (let around = element.parentElement; around && bench.contains(around); around = around.parentElement) {
     const holder = around;
@@ -69,4 +69,9 @@ function reached(bench: HTMLElement): HTMLElement[] {
 
 function isThere(element: Element): boolean {
   return element.isConnected && !element.matches(':disabled');
+}
+
+/** What is disabled keeps the focus until the page is next painted. */
+function isLost(had: Element): boolean {
+  return document.activeElement === document.body || document.activeElement === had;
 }
