@@ -2,7 +2,7 @@ import type { Quat, Vec3 } from '../../solver/document/rig.ts';
 import { anglesOf } from '../pose/angles.ts';
 import type { Solved } from '../pose/solved.ts';
 import { numberText } from '../sentence/piece.ts';
-import { frameAt } from './boneFigure.ts';
+import { frameAt } from './frame.ts';
 import { cross, dot, lengthOf, minus, scaled, unit } from './vector.ts';
 
 /** Where every bone stands and how it is turned, in numbers: all that the plate shows, without a picture. */

@@ -1,7 +1,7 @@
 import type { Rig, Vec3 } from '../../solver/document/rig.ts';
 import { tipOf } from '../edit/setRest.ts';
 import type { Solved } from '../pose/solved.ts';
-import { frameAt, pointOf } from './boneFigure.ts';
+import { frameAt, pointOf } from './frame.ts';
 import { lengthOf, plus, scaled } from './vector.ts';
 import type { Extent } from './view.ts';
 

@@ -4,7 +4,7 @@ import { setRest } from '../edit/setRest.ts';
 import { anglesOf, columns, turnOf } from '../pose/angles.ts';
 import { isLocked, valuesOf, withValues } from '../pose/channels.ts';
 import type { Solved } from '../pose/solved.ts';
-import { frameAt } from './boneFigure.ts';
+import { frameAt } from './frame.ts';
 import { applied, restFrame } from './restFrame.ts';
 import { unit } from './vector.ts';
 

@@ -1,6 +1,6 @@
 import type { Bone, Quat, Rig, Vec3 } from '../../solver/document/rig.ts';
 import { columns, times } from '../pose/angles.ts';
-import { frameAt } from './boneFigure.ts';
+import { frameAt } from './frame.ts';
 import { cross, dot, minus, plus, scaled, unit } from './vector.ts';
 
 type Basis = readonly [Vec3, Vec3, Vec3];

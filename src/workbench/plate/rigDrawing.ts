@@ -1,8 +1,10 @@
 import type { Bone, Vec3 } from '../../solver/document/rig.ts';
 import type { Solved } from '../pose/solved.ts';
 import { numberText } from '../sentence/piece.ts';
-import { boneFigure, frameAt, type Manner, pointOf, ROLE_TONES } from './boneFigure.ts';
+import { boneFigure } from './boneFigure.ts';
 import type { Drawing, Figure, Label, Tone } from './drawing.ts';
+import { frameAt, pointOf } from './frame.ts';
+import { type Manner, ROLE_TONES } from './manner.ts';
 import { lengthOf } from './vector.ts';
 
 interface How {

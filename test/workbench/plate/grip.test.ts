@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Rig, Vec3 } from '../../../src/solver/index.ts';
-import { frameAt } from '../../../src/workbench/plate/boneFigure.ts';
+import { frameAt } from '../../../src/workbench/plate/frame.ts';
 import { poseGrip } from '../../../src/workbench/plate/grip.ts';
 import { coordinatesIn } from '../../../src/workbench/plate/restFrame.ts';
 import { minus, scaled } from '../../../src/workbench/plate/vector.ts';

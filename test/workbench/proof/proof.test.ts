@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { answerOf } from '../../../src/workbench/answer/answerOf.ts';
 import { proveAnswer } from '../../../src/workbench/desk/proveAnswer.ts';
 import { addLink } from '../../../src/workbench/edit/addLink.ts';
-import { frameAt } from '../../../src/workbench/plate/boneFigure.ts';
+import { frameAt } from '../../../src/workbench/plate/frame.ts';
 import { unit } from '../../../src/workbench/plate/vector.ts';
 import { actualFor, expectedFor } from '../../../src/workbench/proof/expected.ts';
 import { readiness } from '../../../src/workbench/proof/readiness.ts';
