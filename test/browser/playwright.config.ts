@@ -16,9 +16,9 @@ export default defineConfig({
   reporter: [['list'], ['json', { outputFile: resolve(root, 'test-results/browser.json') }]],
   fullyParallel: true,
   workers: 2,
-  retries: 0,
+  retries: process.env.CI ? 1 : 0,
   forbidOnly: Boolean(process.env.CI),
-  timeout: 60_000,
+  timeout: 120_000,
   use: {
     browserName: 'chromium',
     launchOptions: {
