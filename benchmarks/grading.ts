@@ -76,14 +76,6 @@ function middle(list: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
 }
 
-for (const threads of [1, 2]) {
-  for (const count of [250, 500, 1000]) {
-    const seconds = await secondsFor(count, threads);
-    console.log(
-      `${count} answers, ${threads} threads: ${seconds.toFixed(2)} s, ${((1000 * seconds) / count).toFixed(2)} ms each`,
-    );
-  }
-}
 const times = built.flatMap((one) => answerTimes(markingOf(one)));
 console.log(
   `one answer: p50 ${middle(times, 0.5).toFixed(1)} ms, p95 ${middle(times, 0.95).toFixed(1)} ms of ${times.length}`,
@@ -92,3 +84,11 @@ const costs = built.map((one) => costOf(one, one.references[0]!));
 console.log(
   `proof beside plain evaluation: median ${middle(costs, 0.5).toFixed(2)}, worst ${Math.max(...costs).toFixed(2)} times`,
 );
+for (const threads of [1, 2]) {
+  for (const count of [250, 500, 1000]) {
+    const seconds = await secondsFor(count, threads);
+    console.log(
+      `${count} answers, ${threads} threads: ${seconds.toFixed(2)} s, ${((1000 * seconds) / count).toFixed(2)} ms each`,
+    );
+  }
+}
