@@ -9,8 +9,30 @@ import { radToDeg } from '../../solver/number/degrees.ts';
  * a bone's transform starts. Rig space, metres in; degrees and millimetres out.
  */
 
-/** orient(A) of a bone's transform: a rotation, three columns. */
-function orientationOf(world: Float64Array, offset: number): Float64Array {
+/** Under these a length is left to the solver's own orient, which has a stand-in for each that counts as zero. */
+const SMALL_SQUARE = 1e-12;
+
+/**
+ * orient(A) of a bone's transform: a rotation, three columns. Plain numbers in a short list, because this runs at every
+ * measurement, and a typed array of that length costs more to make than all the rest.
+ */
+function orientationOf(world: Float64Array, offset: number): ArrayLike<number> {
+  const [zx, zy, zz] = [world[offset + 6]!, world[offset + 7]!, world[offset + 8]!];
+  const zSquare = zx * zx + zy * zy + zz * zz;
+  const along = (world[offset + 3]! * zx + world[offset + 4]! * zy + world[offset + 5]! * zz) / zSquare;
+  const px = world[offset + 3]! - along * zx;
+  const py = world[offset + 4]! - along * zy;
+  const pz = world[offset + 5]! - along * zz;
+  const ySquare = px * px + py * py + pz * pz;
+  const isPlain = zSquare > SMALL_SQUARE && ySquare > SMALL_SQUARE && ySquare > 1e-6 * along * along * zSquare;
+  if (!isPlain) return carefully(world, offset);
+  const [zScale, yScale] = [1 / Math.sqrt(zSquare), 1 / Math.sqrt(ySquare)];
+  const [ax, ay, az] = [zx * zScale, zy * zScale, zz * zScale];
+  const [ux, uy, uz] = [px * yScale, py * yScale, pz * yScale];
+  return [uy * az - uz * ay, uz * ax - ux * az, ux * ay - uy * ax, ux, uy, uz, ax, ay, az];
+}
+
+function carefully(world: Float64Array, offset: number): ArrayLike<number> {
   const columns = new Float64Array(18);
   for (let i = 0; i < 9; i++) columns[i] = world[offset + i]!;
   orient(columns, 0, 9);
@@ -33,8 +55,11 @@ export function pointOf(world: Float64Array, offset: number, along: number, out:
 export function seenFrom(world: Float64Array, viewer: number, bone: number, out: Float64Array): void {
   const r = orientationOf(world, viewer);
   for (let column = 0; column < 12; column += 3) {
-    const v = [0, 1, 2].map((i) => world[bone + column + i]! - (column === 9 ? world[viewer + 9 + i]! : 0));
-    for (let i = 0; i < 3; i++) out[column + i] = r[3 * i]! * v[0]! + r[3 * i + 1]! * v[1]! + r[3 * i + 2]! * v[2]!;
+    const from = column === 9 ? viewer + 9 : -1;
+    const x = world[bone + column]! - (from < 0 ? 0 : world[from]!);
+    const y = world[bone + column + 1]! - (from < 0 ? 0 : world[from + 1]!);
+    const z = world[bone + column + 2]! - (from < 0 ? 0 : world[from + 2]!);
+    for (let i = 0; i < 3; i++) out[column + i] = r[3 * i]! * x + r[3 * i + 1]! * y + r[3 * i + 2]! * z;
   }
 }
 
