@@ -1,21 +1,24 @@
 /** What the links and drivers of rigs/otter.ts do, with three's vectors and quaternions, for both peers made of it. */
 import { Matrix4, Quaternion, Vector3 } from 'three';
 
-/** What the links ask of a rig and do to it. Names are bones; all is in rig space. */
-export interface Otter {
-  position(name: string, to: Vector3): Vector3;
-  tip(name: string, to: Vector3): Vector3;
-  turn(name: string, to: Quaternion): Quaternion;
-  parentTurn(name: string, to: Quaternion): Quaternion;
+/** What the links ask of a rig and do to it, B being its bones; all is in rig space. */
+export interface Otter<B> {
+  bone(name: string): B;
+  position(bone: B, to: Vector3): Vector3;
+  tip(bone: B, to: Vector3): Vector3;
+  turn(bone: B, to: Quaternion): Quaternion;
+  parentTurn(bone: B, to: Quaternion): Quaternion;
   restTurn(name: string): Quaternion;
   /** The turn at rest from one bone to another. */
   offset(from: string, to: string): Quaternion;
   length(name: string): number;
-  setTurn(name: string, turn: Quaternion): void;
-  setSize(name: string, x: number, y: number, z: number): void;
+  setTurn(bone: B, turn: Quaternion): void;
+  setSize(bone: B, x: number, y: number, z: number): void;
 }
 
-export type OtterLink = (rig: Otter, letGo: number) => void;
+/** A link with the bones it speaks of looked up; how much of the gaze is left is given. */
+export type OtterLink = (letGo: number) => void;
+type LinkMaker = <B>(rig: Otter<B>) => OtterLink;
 
 const Z = new Vector3(0, 0, 1);
 const p = new Vector3();
@@ -31,65 +34,89 @@ const matrix = new Matrix4();
 const DEG = Math.PI / 180;
 
 /** Writes the turn of a bone from its rest frame under its parent to r, with w ≥ 0, and that frame. */
-function writeOwnTurn(rig: Otter, name: string): void {
-  rig.parentTurn(name, frame).multiply(rig.restTurn(name));
-  r.copy(frame).invert().multiply(rig.turn(name, q));
+function writeOwnTurn<B>(rig: Otter<B>, bone: B, restTurn: Quaternion): void {
+  rig.parentTurn(bone, frame).multiply(restTurn);
+  r.copy(frame).invert().multiply(rig.turn(bone, q));
   if (r.w < 0) r.set(-r.x, -r.y, -r.z, -r.w);
 }
 
 const clamp = (x: number, most: number): number => Math.min(most * DEG, Math.max(-most * DEG, x));
 
-function holdHead(rig: Otter): void {
-  writeOwnTurn(rig, 'head');
-  a.copy(Z).applyQuaternion(r);
-  const twist = 2 * Math.atan2(r.z, r.w);
-  const yaw = Math.atan2(a.x, a.z);
-  const pitch = Math.atan2(a.y, Math.sqrt(a.x * a.x + a.z * a.z));
-  if (clamp(twist, 60) === twist && clamp(yaw, 70) === yaw && clamp(pitch, 40) === pitch) return;
-  const [y, up] = [clamp(yaw, 70), clamp(pitch, 40)];
-  a.set(Math.cos(up) * Math.sin(y), Math.sin(up), Math.cos(up) * Math.cos(y));
-  full.setFromUnitVectors(Z, a).multiply(r.setFromAxisAngle(Z, clamp(twist, 60)));
-  rig.setTurn('head', frame.multiply(full));
-}
-
-function frown(rig: Otter): void {
-  writeOwnTurn(rig, 'head');
-  const deg = (2 * Math.atan2(r.x, r.w)) / DEG;
-  const angle = Math.min(20, Math.max(-20, -deg / 2)) * DEG;
-  rig.setTurn('brow_left', rig.turn('brow_left', q).multiply(r.set(Math.sin(angle / 2), 0, 0, Math.cos(angle / 2))));
-}
-
-const watch = (side: string) => (rig: Otter, letGo: number) => {
-  if (letGo === 0) return;
-  const name = `gaze_${side}`;
-  const up = b.copy(Z).applyQuaternion(rig.turn('head', q));
-  rig.position(name, p);
-  rig.position(`target_${side}`, target);
-  full.setFromRotationMatrix(matrix.lookAt(target, p, up));
-  rig.setTurn(name, rig.turn(name, q).slerp(full, letGo));
+const holdHead: LinkMaker = (rig) => {
+  const head = rig.bone('head');
+  const restTurn = rig.restTurn('head');
+  return () => {
+    writeOwnTurn(rig, head, restTurn);
+    a.copy(Z).applyQuaternion(r);
+    const twist = 2 * Math.atan2(r.z, r.w);
+    const yaw = Math.atan2(a.x, a.z);
+    const pitch = Math.atan2(a.y, Math.sqrt(a.x * a.x + a.z * a.z));
+    if (clamp(twist, 60) === twist && clamp(yaw, 70) === yaw && clamp(pitch, 40) === pitch) return;
+    const [y, up] = [clamp(yaw, 70), clamp(pitch, 40)];
+    a.set(Math.cos(up) * Math.sin(y), Math.sin(up), Math.cos(up) * Math.cos(y));
+    full.setFromUnitVectors(Z, a).multiply(r.setFromAxisAngle(Z, clamp(twist, 60)));
+    rig.setTurn(head, frame.multiply(full));
+  };
 };
 
-const tie = (side: string) => (rig: Otter) => {
-  const [source, own] = [`gaze_${side}`, `eye_${side}`];
-  rig.setTurn(own, rig.turn(source, q).multiply(rig.offset(source, own)));
+const frown: LinkMaker = (rig) => {
+  const [head, brow] = [rig.bone('head'), rig.bone('brow_left')];
+  const restTurn = rig.restTurn('head');
+  return () => {
+    writeOwnTurn(rig, head, restTurn);
+    const deg = (2 * Math.atan2(r.x, r.w)) / DEG;
+    const half = (Math.min(20, Math.max(-20, -deg / 2)) * DEG) / 2;
+    rig.setTurn(brow, rig.turn(brow, q).multiply(r.set(Math.sin(half), 0, 0, Math.cos(half))));
+  };
 };
 
-/** Shortest turn of the bone's +z onto the target; leaves the distance. */
-function aimAt(rig: Otter, name: string, at: string, weight: number): number {
-  d.copy(rig.position(at, target)).sub(rig.position(name, p));
+const watch =
+  (side: string): LinkMaker =>
+  (rig) => {
+    const [gaze, kite, head] = [rig.bone(`gaze_${side}`), rig.bone(`target_${side}`), rig.bone('head')];
+    return (letGo) => {
+      if (letGo === 0) return;
+      const up = b.copy(Z).applyQuaternion(rig.turn(head, q));
+      full.setFromRotationMatrix(matrix.lookAt(rig.position(kite, target), rig.position(gaze, p), up));
+      rig.setTurn(gaze, rig.turn(gaze, q).slerp(full, letGo));
+    };
+  };
+
+const tie =
+  (side: string): LinkMaker =>
+  (rig) => {
+    const [gaze, eye] = [rig.bone(`gaze_${side}`), rig.bone(`eye_${side}`)];
+    const offset = rig.offset(`gaze_${side}`, `eye_${side}`);
+    return () => rig.setTurn(eye, rig.turn(gaze, q).multiply(offset));
+  };
+
+/** Shortest turn of the bone's +z onto the target; returns the distance. */
+function aimAt<B>(rig: Otter<B>, bone: B, at: B, weight: number): number {
+  d.copy(rig.position(at, target)).sub(rig.position(bone, p));
   const distance = d.length();
-  rig.turn(name, q);
+  rig.turn(bone, q);
   r.setFromUnitVectors(a.copy(Z).applyQuaternion(q), d.divideScalar(distance));
   full.copy(r).multiply(q);
-  rig.setTurn(name, weight === 1 ? full : q.slerp(full, weight));
+  rig.setTurn(bone, weight === 1 ? full : q.slerp(full, weight));
   return distance;
 }
 
-function spanTo(rig: Otter): void {
-  const ratio = aimAt(rig, 'indicator', 'holder', 1) / rig.length('indicator');
-  const across = 1 / Math.sqrt(ratio);
-  rig.setSize('indicator', across, across, ratio);
-}
+const aimed =
+  (name: string, at: string, weight: number): LinkMaker =>
+  (rig) => {
+    const [bone, target] = [rig.bone(name), rig.bone(at)];
+    return () => void aimAt(rig, bone, target, weight);
+  };
+
+const spanTo: LinkMaker = (rig) => {
+  const [indicator, holder] = [rig.bone('indicator'), rig.bone('holder')];
+  const length = rig.length('indicator');
+  return () => {
+    const ratio = aimAt(rig, indicator, holder, 1) / length;
+    const across = 1 / Math.sqrt(ratio);
+    rig.setSize(indicator, across, across, ratio);
+  };
+};
 
 const elbow = new Vector3();
 const tip = new Vector3();
@@ -107,55 +134,63 @@ function turned(from: Vector3, to: Vector3, newHinge: Vector3, turn: Quaternion)
   return turn.premultiply(r.setFromRotationMatrix(then.multiply(now)));
 }
 
-function reachOut(rig: Otter): void {
-  rig.position('upper_left', p);
-  rig.position('lower_left', elbow);
-  rig.tip('lower_left', tip);
-  const upper = u.subVectors(elbow, p).length();
-  const lower = v.subVectors(tip, elbow).length();
-  u.divideScalar(upper);
-  v.divideScalar(lower);
-  hinge.crossVectors(u, v);
-  if (hinge.length() < 1e-6) hinge.set(1, 0, 0).applyQuaternion(rig.turn('upper_left', q));
-  hinge.addScaledVector(u, -hinge.dot(u)).normalize();
-  d.subVectors(rig.position('grip_left', target), p);
-  const asked = d.length();
-  d.divideScalar(asked);
-  side.subVectors(rig.position('pole_left', target), p);
-  side.addScaledVector(d, -side.dot(d)).normalize();
-  const reached = Math.min(upper + lower, Math.max(Math.abs(upper - lower), asked));
-  const along = (upper * upper + reached * reached - lower * lower) / (2 * reached);
-  const aside = Math.sqrt(Math.max(0, upper * upper - along * along));
-  a.copy(d).multiplyScalar(along).addScaledVector(side, aside).divideScalar(upper);
-  b.copy(d)
-    .multiplyScalar(reached - along)
-    .addScaledVector(side, -aside)
-    .divideScalar(lower);
-  const newHinge = target.crossVectors(side, d);
-  turned(u, a, newHinge, rig.turn('upper_left', q));
-  hinge.addScaledVector(v, -hinge.dot(v)).normalize();
-  turned(v, b, newHinge, rig.turn('lower_left', full));
-  rig.setTurn('upper_left', q);
-  rig.setTurn('lower_left', full);
-}
+const reachOut: LinkMaker = (rig) => {
+  const [upperBone, lowerBone] = [rig.bone('upper_left'), rig.bone('lower_left')];
+  const [grip, pole] = [rig.bone('grip_left'), rig.bone('pole_left')];
+  return () => {
+    rig.position(upperBone, p);
+    rig.position(lowerBone, elbow);
+    rig.tip(lowerBone, tip);
+    const upper = u.subVectors(elbow, p).length();
+    const lower = v.subVectors(tip, elbow).length();
+    u.divideScalar(upper);
+    v.divideScalar(lower);
+    hinge.crossVectors(u, v);
+    if (hinge.length() < 1e-6) hinge.set(1, 0, 0).applyQuaternion(rig.turn(upperBone, q));
+    hinge.addScaledVector(u, -hinge.dot(u)).normalize();
+    d.subVectors(rig.position(grip, target), p);
+    const asked = d.length();
+    d.divideScalar(asked);
+    side.subVectors(rig.position(pole, target), p);
+    side.addScaledVector(d, -side.dot(d)).normalize();
+    const reached = Math.min(upper + lower, Math.max(Math.abs(upper - lower), asked));
+    const along = (upper * upper + reached * reached - lower * lower) / (2 * reached);
+    const aside = Math.sqrt(Math.max(0, upper * upper - along * along));
+    a.copy(d).multiplyScalar(along).addScaledVector(side, aside).divideScalar(upper);
+    b.copy(d)
+      .multiplyScalar(reached - along)
+      .addScaledVector(side, -aside)
+      .divideScalar(lower);
+    const newHinge = target.crossVectors(side, d);
+    turned(u, a, newHinge, rig.turn(upperBone, q));
+    hinge.addScaledVector(v, -hinge.dot(v)).normalize();
+    turned(v, b, newHinge, rig.turn(lowerBone, full));
+    rig.setTurn(upperBone, q);
+    rig.setTurn(lowerBone, full);
+  };
+};
 
-function roll(rig: Otter): void {
-  writeOwnTurn(rig, 'hand_left');
-  const twist = 2 * Math.atan2(r.z, r.w);
-  rig.setTurn('roll_left', rig.turn('roll_left', q).multiply(r.setFromAxisAngle(Z, 0.5 * twist)));
-}
+const roll: LinkMaker = (rig) => {
+  const [hand, own] = [rig.bone('hand_left'), rig.bone('roll_left')];
+  const restTurn = rig.restTurn('hand_left');
+  return () => {
+    writeOwnTurn(rig, hand, restTurn);
+    const twist = 2 * Math.atan2(r.z, r.w);
+    rig.setTurn(own, rig.turn(own, q).multiply(r.setFromAxisAngle(Z, 0.5 * twist)));
+  };
+};
 
 /** By the bone they belong to, in an order in which each finds what it reads done. */
-export const OTTER_LINKS: ReadonlyMap<string, OtterLink> = new Map<string, OtterLink>([
+export const OTTER_LINKS: ReadonlyMap<string, LinkMaker> = new Map<string, LinkMaker>([
   ['head', holdHead],
   ['brow_left', frown],
   ['gaze_left', watch('left')],
   ['gaze_right', watch('right')],
   ['eye_left', tie('left')],
   ['eye_right', tie('right')],
-  ['lid_left', (rig) => aimAt(rig, 'lid_left', 'target_left', 0.5)],
+  ['lid_left', aimed('lid_left', 'target_left', 0.5)],
   ['indicator', spanTo],
   ['lower_left', reachOut],
   ['roll_left', roll],
-  ['tail', (rig) => aimAt(rig, 'tail', 'holder', 1)],
+  ['tail', aimed('tail', 'holder', 1)],
 ]);

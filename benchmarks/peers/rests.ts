@@ -22,7 +22,7 @@ export function restsOf({ bones }: Rig): Rests {
     const back = above.turn.clone().invert();
     return { base: base.clone().sub(above.base).applyQuaternion(back), turn: back.clone().multiply(turn) };
   });
-  const offsets = new Map<string, Quaternion>();
+
   return {
     names: bones.map(({ name }) => name),
     index,
@@ -30,13 +30,6 @@ export function restsOf({ bones }: Rig): Rests {
     bases: local.map(({ base }) => base),
     turns: local.map(({ turn }) => turn),
     lengths: bones.map(({ rest }) => rest.length),
-    offset(from, to) {
-      const key = `${from} ${to}`;
-      const known = offsets.get(key);
-      if (known) return known;
-      const made = world[index.get(from)!].turn.clone().invert().multiply(world[index.get(to)!].turn);
-      offsets.set(key, made);
-      return made;
-    },
+    offset: (from, to) => world[index.get(from)!].turn.clone().invert().multiply(world[index.get(to)!].turn),
   };
 }

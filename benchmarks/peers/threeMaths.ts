@@ -15,7 +15,8 @@ interface Bone {
   readonly parent: Bone | null;
   readonly restBase: Vector3;
   readonly restTurn: Quaternion;
-  readonly link: OtterLink | undefined;
+  readonly length: number;
+  link: OtterLink | undefined;
   readonly base: Vector3;
   readonly turn: Quaternion;
   readonly size: Vector3;
@@ -23,9 +24,10 @@ interface Bone {
   readonly world: Matrix4;
 }
 
-export class ThreeMaths implements Otter {
+export class ThreeMaths implements Otter<Bone> {
   readonly #rests: Rests;
-  readonly #bones = new Map<string, Bone>();
+  readonly #named = new Map<string, Bone>();
+  readonly #bones: readonly Bone[];
   readonly #q = new Quaternion();
   readonly #base = new Vector3();
   readonly #size = new Vector3();
@@ -33,7 +35,9 @@ export class ThreeMaths implements Otter {
   constructor(rig: Rig) {
     this.#rests = restsOf(rig);
     const rest = this.#rests.names.filter((name) => !FIRST.includes(name));
-    for (const name of [...FIRST, ...rest]) this.#bones.set(name, this.#makeBone(name));
+    for (const name of [...FIRST, ...rest]) this.#named.set(name, this.#makeBone(name));
+    for (const [name, bone] of this.#named) bone.link = OTTER_LINKS.get(name)?.(this);
+    this.#bones = [...this.#named.values()];
   }
 
   #makeBone(name: string): Bone {
@@ -41,10 +45,11 @@ export class ThreeMaths implements Otter {
     const parent = this.#rests.parents[number];
     return {
       at: 10 * number,
-      parent: parent < 0 ? null : this.#bones.get(this.#rests.names[parent])!,
+      parent: parent < 0 ? null : this.bone(this.#rests.names[parent]),
       restBase: this.#rests.bases[number],
       restTurn: this.#rests.turns[number],
-      link: OTTER_LINKS.get(name),
+      length: this.#rests.lengths[number],
+      link: undefined,
       base: new Vector3(),
       turn: new Quaternion(),
       size: new Vector3(),
@@ -54,36 +59,35 @@ export class ThreeMaths implements Otter {
   }
 
   run(pose: Float64Array): void {
-    const switches = 10 * this.#bones.size;
+    const switches = 10 * this.#bones.length;
     const converge = 0.03 * pose[switches + 1];
-    const left = this.#bones.get('target_left');
-    for (const bone of this.#bones.values()) {
+    const left = this.bone('target_left');
+    for (const bone of this.#bones) {
       bone.base.fromArray(pose, bone.at).applyQuaternion(bone.restTurn).add(bone.restBase);
       bone.turn.copy(bone.restTurn).multiply(this.#q.fromArray(pose, bone.at + 3));
       bone.size.fromArray(pose, bone.at + 7);
       if (bone === left) bone.base.x -= converge;
       update(bone);
-      bone.link?.(this, 1 - pose[switches]);
+      bone.link?.(1 - pose[switches]);
     }
   }
 
-  world = (name: string): Matrix4 => this.#bone(name).world;
-  position = (name: string, to: Vector3): Vector3 => to.setFromMatrixPosition(this.#bone(name).world);
-  tip = (name: string, to: Vector3): Vector3 => to.set(0, 0, this.length(name)).applyMatrix4(this.#bone(name).world);
-  turn = (name: string, to: Quaternion): Quaternion => this.#turnOf(this.#bone(name), to);
-  parentTurn = (name: string, to: Quaternion): Quaternion => this.#turnOf(this.#bone(name).parent!, to);
-  restTurn = (name: string): Quaternion => this.#bone(name).restTurn;
+  bone = (name: string): Bone => this.#named.get(name)!;
+  world = (name: string): Matrix4 => this.bone(name).world;
+  position = (bone: Bone, to: Vector3): Vector3 => to.setFromMatrixPosition(bone.world);
+  tip = (bone: Bone, to: Vector3): Vector3 => to.set(0, 0, bone.length).applyMatrix4(bone.world);
+  turn = (bone: Bone, to: Quaternion): Quaternion => this.#turnOf(bone, to);
+  parentTurn = (bone: Bone, to: Quaternion): Quaternion => this.#turnOf(bone.parent!, to);
+  restTurn = (name: string): Quaternion => this.bone(name).restTurn;
   offset = (from: string, to: string): Quaternion => this.#rests.offset(from, to);
-  length = (name: string): number => this.#rests.lengths[this.#rests.index.get(name)!];
+  length = (name: string): number => this.bone(name).length;
 
-  setTurn(name: string, turn: Quaternion): void {
-    const bone = this.#bone(name);
+  setTurn(bone: Bone, turn: Quaternion): void {
     bone.turn.copy(this.#turnOf(bone.parent!, this.#q)).invert().multiply(turn);
     update(bone);
   }
 
-  setSize(name: string, x: number, y: number, z: number): void {
-    const bone = this.#bone(name);
+  setSize(bone: Bone, x: number, y: number, z: number): void {
     bone.size.set(x, y, z);
     update(bone);
   }
@@ -93,17 +97,10 @@ export class ThreeMaths implements Otter {
     bone.world.decompose(this.#base, to, this.#size);
     return to;
   }
-
-  #bone(name: string): Bone {
-    return this.#bones.get(name)!;
-  }
 }
 
 function update(bone: Bone): void {
   bone.local.compose(bone.base, bone.turn, bone.size);
-  if (bone.parent === null) {
-    bone.world.copy(bone.local);
-    return;
-  }
-  bone.world.multiplyMatrices(bone.parent.world, bone.local);
+  if (bone.parent === null) bone.world.copy(bone.local);
+  else bone.world.multiplyMatrices(bone.parent.world, bone.local);
 }
