@@ -9,7 +9,7 @@ import { bitHash } from './corpus/bitHash.ts';
 import { corpus } from './corpus/corpus.ts';
 import { corpusHash } from './corpus/corpusHash.ts';
 
-const RECORDED = '91836b7e7c9a244d';
+const RECORDED = '';
 
 describe('the bits of the corpus', () => {
   it('are as recorded', () => {

@@ -3,8 +3,6 @@ import { copyVector, cross, perpendicular, unitise } from './vector.ts';
 
 const INDEX = 0x3fffffff;
 const ZERO = 1e-9;
-/** How far products of a few dozen turns are from unit length by rounding. */
-const ROUNDING = 4e-15;
 
 /**
  * Writes orient(A) of the 3×3 part at `from` to `to`: z along the third column, y along the second made
@@ -13,33 +11,27 @@ const ROUNDING = 4e-15;
 export function orient(m: Float64Array, from: number, to: number): boolean {
   const a = from & INDEX;
   const o = to & INDEX;
-  let yx = m[a + 3];
-  let yy = m[a + 4];
-  let yz = m[a + 5];
   let zx = m[a + 6];
   let zy = m[a + 7];
   let zz = m[a + 8];
-  const zSquare = zx * zx + zy * zy + zz * zz;
-  const ySquare = yx * yx + yy * yy + yz * yz;
-  let along = yx * zx + yy * zy + yz * zz;
-  // Most bones have no size: what is an orientation but for rounding is not made one again.
-  if (!(Math.abs(zSquare - 1) < ROUNDING && Math.abs(ySquare - 1) < ROUNDING && Math.abs(along) < ROUNDING)) {
-    const zLength = Math.sqrt(zSquare);
-    const zScale = 1 / zLength;
-    zx *= zScale;
-    zy *= zScale;
-    zz *= zScale;
-    along *= zScale;
-    yx -= along * zx;
-    yy -= along * zy;
-    yz -= along * zz;
-    const yLength = Math.sqrt(yx * yx + yy * yy + yz * yz);
-    if (!(zLength >= ZERO && yLength >= ZERO && yLength >= 0.1 * Math.abs(along))) return orientSlowly(m, a, o);
-    const yScale = 1 / yLength;
-    yx *= yScale;
-    yy *= yScale;
-    yz *= yScale;
-  }
+  const zLength = Math.sqrt(zx * zx + zy * zy + zz * zz);
+  const zScale = 1 / zLength;
+  zx *= zScale;
+  zy *= zScale;
+  zz *= zScale;
+  let yx = m[a + 3];
+  let yy = m[a + 4];
+  let yz = m[a + 5];
+  const along = yx * zx + yy * zy + yz * zz;
+  yx -= along * zx;
+  yy -= along * zy;
+  yz -= along * zz;
+  const yLength = Math.sqrt(yx * yx + yy * yy + yz * yz);
+  if (!(zLength >= ZERO && yLength >= ZERO && yLength >= 0.1 * Math.abs(along))) return orientSlowly(m, a, o);
+  const yScale = 1 / yLength;
+  yx *= yScale;
+  yy *= yScale;
+  yz *= yScale;
   m[o] = yy * zz - yz * zy;
   m[o + 1] = yz * zx - yx * zz;
   m[o + 2] = yx * zy - yy * zx;

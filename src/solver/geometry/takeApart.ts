@@ -7,8 +7,6 @@ const SIZE = 9;
 
 const INDEX = 0x3fffffff;
 const ZERO = 1e-9;
-/** How far products of a few dozen turns are from unit length by rounding. */
-const ROUNDING = 4e-15;
 /** Off the diagonal, up to this part of the largest size is rounding, not shear. */
 const SHEAR_LEAST = 1e-6;
 
@@ -29,34 +27,24 @@ export function takeApart(m: Float64Array, flags: Int32Array, from: number, to: 
   let zx = m[a + 6];
   let zy = m[a + 7];
   let zz = m[a + 8];
-  let zSize = zx * zx + zy * zy + zz * zz;
-  let ySize = yx * yx + yy * yy + yz * yz;
-  let along = yx * zx + yy * zy + yz * zz;
-  if (Math.abs(zSize - 1) < ROUNDING && Math.abs(ySize - 1) < ROUNDING && Math.abs(along) < ROUNDING) {
-    // Most bones have no size: what is an orientation but for rounding is not made one again.
-    zSize = 1;
-    ySize = 1;
-    along = 0;
-  } else {
-    zSize = Math.sqrt(zSize);
-    const zScale = 1 / zSize;
-    zx *= zScale;
-    zy *= zScale;
-    zz *= zScale;
-    along *= zScale;
-    yx -= along * zx;
-    yy -= along * zy;
-    yz -= along * zz;
-    ySize = Math.sqrt(yx * yx + yy * yy + yz * yz);
-    if (!(zSize >= ZERO && ySize >= ZERO && ySize >= 0.1 * Math.abs(along))) {
-      takeApartSlowly(m, flags, a, o, link);
-      return;
-    }
-    const yScale = 1 / ySize;
-    yx *= yScale;
-    yy *= yScale;
-    yz *= yScale;
+  const zSize = Math.sqrt(zx * zx + zy * zy + zz * zz);
+  const zScale = 1 / zSize;
+  zx *= zScale;
+  zy *= zScale;
+  zz *= zScale;
+  const along = yx * zx + yy * zy + yz * zz;
+  yx -= along * zx;
+  yy -= along * zy;
+  yz -= along * zz;
+  const ySize = Math.sqrt(yx * yx + yy * yy + yz * yz);
+  if (!(zSize >= ZERO && ySize >= ZERO && ySize >= 0.1 * Math.abs(along))) {
+    takeApartSlowly(m, flags, a, o, link);
+    return;
   }
+  const yScale = 1 / ySize;
+  yx *= yScale;
+  yy *= yScale;
+  yz *= yScale;
   const xx = yy * zz - yz * zy;
   const xy = yz * zx - yx * zz;
   const xz = yx * zy - yy * zx;
@@ -101,13 +89,13 @@ function takeApartSlowly(m: Float64Array, flags: Int32Array, from: number, to: n
   if (shear > SHEAR_LEAST * largest) flags[link] |= SHEAR;
 }
 
-/** Writes R(q)·S(s), of what was taken apart at `from`, to the 3×3 part at `to`. */
-export function putTogether(m: Float64Array, from: number, to: number): void {
-  const o = from & INDEX;
+/** Writes R(q)·S(s) to the 3×3 part at `to`, which may be where the orientation lies. */
+export function putTogether(m: Float64Array, orientation: number, size: number, to: number): void {
+  const o = orientation & INDEX;
   const a = to & INDEX;
-  const sx = m[o + 9];
-  const sy = m[o + 10];
-  const sz = m[o + 11];
+  const sx = m[size];
+  const sy = m[size + 1];
+  const sz = m[size + 2];
   m[a] = m[o] * sx;
   m[a + 1] = m[o + 1] * sx;
   m[a + 2] = m[o + 2] * sx;

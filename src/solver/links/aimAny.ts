@@ -1,4 +1,5 @@
 import { aimShortest } from '../geometry/aimShortest.ts';
+import { isTurn } from '../geometry/isTurn.ts';
 import { writeDirection } from '../geometry/point.ts';
 import { slerp } from '../geometry/slerp.ts';
 import { putTogether, takeApart } from '../geometry/takeApart.ts';
@@ -13,6 +14,7 @@ const { TARGET, AXIS, HALF, UP, INTS } = AIM_RECORD;
 
 /** Scratch. */
 const OWN = 0;
+const SIZE = 9;
 const DIRECTION = 12;
 const FULL = 16;
 const SPARE = 25;
@@ -34,18 +36,22 @@ export function aimOne(machine: Machine, at: number): void {
     flags[link] |= AIM_UNDEFINED;
     return;
   }
+  if (isTurn(m, self)) {
+    turnToTarget(machine, at, self, weight);
+    return;
+  }
   takeApart(m, flags, self, OWN, link);
-  turnToTarget(machine, at, weight);
-  putTogether(m, OWN, self);
+  turnToTarget(machine, at, OWN, weight);
+  putTogether(m, OWN, SIZE, self);
 }
 
-function turnToTarget({ code, memory: m, flags }: Machine, at: number, weight: number): void {
+function turnToTarget({ code, memory: m, flags }: Machine, at: number, own: number, weight: number): void {
   if (hasUp(code, at + UP)) {
     if (writeRolled(code, m, code[at], at + UP, DIRECTION, FULL, SPARE)) {
-      slerp(m, OWN, FULL, weight, SPARE);
+      slerp(m, own, FULL, weight, SPARE);
       return;
     }
     flags[code[at + LINK]] |= UP_UNDEFINED;
   }
-  aimShortest(m, OWN, code[at + AXIS], code[at + HALF], DIRECTION, weight, SPARE);
+  aimShortest(m, own, code[at + AXIS], code[at + HALF], DIRECTION, weight, SPARE);
 }

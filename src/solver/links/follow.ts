@@ -1,6 +1,7 @@
 import { matrixOf, relative } from '../compile/restTransforms.ts';
 import type { FollowLink } from '../document/rig.ts';
 import { blend } from '../geometry/blend.ts';
+import { isTurn } from '../geometry/isTurn.ts';
 import { multiply, transformPoint } from '../geometry/matrix.ts';
 import { slerp } from '../geometry/slerp.ts';
 import { putTogether, takeApart } from '../geometry/takeApart.ts';
@@ -51,12 +52,16 @@ function followOne(machine: Machine, at: number): void {
   const self = code[at];
   const channels = code[at + CHANNELS];
   const goal = writeGoal(code, m, at);
+  if (channels & BITS.move) blend(m, self + 9, goal + 9, weight);
+  if (isTurn(m, self) && isTurn(m, goal)) {
+    if (channels & BITS.turn) slerp(m, self, goal, weight, SPARE);
+    return;
+  }
   takeApart(m, flags, self, OWN, code[at + LINK]);
   takeApart(m, flags, goal, GOAL_PARTS, code[at + LINK]);
-  if (channels & BITS.move) blend(m, self + 9, goal + 9, weight);
   if (channels & BITS.turn) slerp(m, OWN, GOAL_PARTS, weight, SPARE);
   if (channels & BITS.size) blend(m, OWN + SIZE, GOAL_PARTS + SIZE, weight);
-  putTogether(m, OWN, self);
+  putTogether(m, OWN, OWN + SIZE, self);
 }
 
 /** Where the goal's transform lies: the source's own world, or that with the offset at rest. */

@@ -1,4 +1,5 @@
 import type { LimitLink } from '../document/rig.ts';
+import { isTurn } from '../geometry/isTurn.ts';
 import { FRAME_INTS, writeRestFrame } from '../geometry/restFrame.ts';
 import { putTogether, takeApart } from '../geometry/takeApart.ts';
 import type { Machine, Run } from '../machine/machine.ts';
@@ -16,6 +17,7 @@ const NONE = -1;
 
 /** Scratch. */
 const OWN = 0;
+const SIZE = 9;
 const OWN_FRAME = 12;
 const SPARE = 21;
 
@@ -49,9 +51,10 @@ function limitOne(machine: Machine, at: number): void {
   if (weight === 0) return;
   const self = code[at];
   const link = code[at + LINK];
-  takeApart(m, flags, self, OWN, link);
+  const own = isTurn(m, self) ? self : OWN;
+  if (own !== self) takeApart(m, flags, self, OWN, link);
   writeRestFrame(code, m, at + FRAME, OWN_FRAME, SPARE);
   if (code[at + MOVE] !== NONE) limitMove(machine, at, at + FRAME, OWN_FRAME, code[at + MOVE], weight, SPARE);
-  if (code[at + TURN] !== NONE) limitTurn(m, flags, link, OWN, OWN_FRAME, code[at + TURN], weight, SPARE);
-  putTogether(m, OWN, self);
+  if (code[at + TURN] !== NONE) limitTurn(m, flags, link, own, OWN_FRAME, code[at + TURN], weight, SPARE);
+  if (own !== self) putTogether(m, OWN, SIZE, self);
 }

@@ -1,5 +1,6 @@
 import type { LimitLink } from '../document/rig.ts';
-import { multiply, multiplyTransposed } from '../geometry/matrix.ts';
+import { isTurn } from '../geometry/isTurn.ts';
+import { copyMatrix, multiply, multiplyTransposed } from '../geometry/matrix.ts';
 import { orient } from '../geometry/orient.ts';
 import { slerp } from '../geometry/slerp.ts';
 import { turnAboutZ } from '../geometry/turnAbout.ts';
@@ -46,7 +47,8 @@ export function limitTurn(
   weight: number,
   spare: number,
 ): void {
-  if (orient(m, frame, spare + FRAME)) flags[link] |= FLAT;
+  if (isTurn(m, frame)) copyMatrix(m, frame, spare + FRAME);
+  else if (orient(m, frame, spare + FRAME)) flags[link] |= FLAT;
   multiplyTransposed(m, spare + FRAME, own, spare + TURN);
   if (isWellInside(m, spare + TURN, bounds)) return;
   writeOwnTwist(m, own, spare);

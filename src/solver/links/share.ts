@@ -1,4 +1,5 @@
 import type { ShareLink } from '../document/rig.ts';
+import { isTurn } from '../geometry/isTurn.ts';
 import { orient } from '../geometry/orient.ts';
 import { FRAME_INTS, writeRestFrame } from '../geometry/restFrame.ts';
 import { putTogether, takeApart } from '../geometry/takeApart.ts';
@@ -16,6 +17,7 @@ const INTS = FRACTION + 1;
 
 /** Scratch. */
 const OWN = 0;
+const SIZE = 9;
 const FRAME = 12;
 const FROM = 21;
 const TO = 30;
@@ -46,16 +48,24 @@ function shareOne(machine: Machine, at: number): void {
   const self = code[at];
   const link = code[at + LINK];
   const isDefined = writeSourceTwist(machine, at);
+  if (!isDefined) flags[link] |= TWIST_UNDEFINED;
+  const angleRad = isDefined ? weight * m[code[at + FRACTION]] * m[TWIST] : 0;
+  if (isTurn(m, self)) {
+    turnAboutZ(m, self, angleRad);
+    return;
+  }
   takeApart(m, flags, self, OWN, link);
-  if (isDefined) turnAboutZ(m, OWN, weight * m[code[at + FRACTION]] * m[TWIST]);
-  else flags[link] |= TWIST_UNDEFINED;
-  putTogether(m, OWN, self);
+  turnAboutZ(m, OWN, angleRad);
+  putTogether(m, OWN, SIZE, self);
 }
 
 /** Writes the twist of the source from its rest frame under its parent. `flat` is for that frame, which is divided by. */
 function writeSourceTwist({ code, memory: m, flags }: Machine, at: number): boolean {
+  const source = code[at + SOURCE];
   writeRestFrame(code, m, at + SOURCE_FRAME, FRAME, TWIST);
-  if (orient(m, FRAME, FROM)) flags[code[at + LINK]] |= FLAT;
-  orient(m, code[at + SOURCE], TO);
-  return writeTwist(m, FROM, TO, Z, TWIST_LEAST, TWIST);
+  const isFrameTurn = isTurn(m, FRAME);
+  if (!isFrameTurn && orient(m, FRAME, FROM)) flags[code[at + LINK]] |= FLAT;
+  const isSourceTurn = isTurn(m, source);
+  if (!isSourceTurn) orient(m, source, TO);
+  return writeTwist(m, isFrameTurn ? FRAME : FROM, isSourceTurn ? source : TO, Z, TWIST_LEAST, TWIST);
 }

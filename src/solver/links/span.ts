@@ -1,6 +1,7 @@
 import type { SpanLink } from '../document/rig.ts';
 import { aimShortest } from '../geometry/aimShortest.ts';
 import { blend } from '../geometry/blend.ts';
+import { isTurn } from '../geometry/isTurn.ts';
 import { POINT_INTS, writeDirection } from '../geometry/point.ts';
 import { FRAME_INTS, frameSize } from '../geometry/restFrame.ts';
 import { putTogether, takeApart } from '../geometry/takeApart.ts';
@@ -65,11 +66,13 @@ function spanOne(machine: Machine, at: number): void {
   if (!isAway) flags[link] |= AIM_UNDEFINED;
   if (unitSize < ZERO) flags[link] |= FLAT;
   if (!isAway || unitSize < ZERO) return;
-  takeApart(m, flags, self, OWN, link);
-  aimShortest(m, OWN, code[at + AXIS], code[at + HALF], DIRECTION, weight, SPARE);
+  const own = isTurn(m, self) ? self : OWN;
+  if (own === self) set(m, SIZE, 1, 1, 1);
+  else takeApart(m, flags, self, OWN, link);
+  aimShortest(m, own, code[at + AXIS], code[at + HALF], DIRECTION, weight, SPARE);
   writeSize(m, code[at + LENGTHS], unitSize);
-  blend(m, OWN + SIZE, FULL_SIZE, weight);
-  putTogether(m, OWN, self);
+  blend(m, SIZE, FULL_SIZE, weight);
+  putTogether(m, own, SIZE, self);
 }
 
 /** The size at full weight: along z by the bounded ratio of distance to rest length, across by what `sides` says. */

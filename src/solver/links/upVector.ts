@@ -1,5 +1,6 @@
 import type { Places } from '../compile/places.ts';
 import type { AimLink, UpToward, Vec3 } from '../document/rig.ts';
+import { isTurn } from '../geometry/isTurn.ts';
 import { multiply, transform } from '../geometry/matrix.ts';
 import { orient } from '../geometry/orient.ts';
 import { writeDirection } from '../geometry/point.ts';
@@ -102,7 +103,8 @@ function writeUp(code: Int32Array, m: Float64Array, self: number, at: number, sp
     copyVector(m, by, spare + UP);
     return true;
   }
-  orient(m, by, spare + NINE);
-  transform(m, spare + NINE, code[at + BY + 1], spare + UP);
+  const isBoneTurn = isTurn(m, by);
+  if (!isBoneTurn) orient(m, by, spare + NINE);
+  transform(m, isBoneTurn ? by : spare + NINE, code[at + BY + 1], spare + UP);
   return true;
 }
