@@ -2,63 +2,32 @@ import { multiply, multiplyByTransposed, writeIdentity } from '../geometry/matri
 import { slerp } from '../geometry/slerp.ts';
 import { perpendicular } from '../geometry/vector.ts';
 import { LIMB } from './limb.ts';
+import { writeBend } from './reachBend.ts';
 
-const { UPPER, LOWER, DIRECTION, HINGE, SIDE, SPARE } = LIMB;
-/** How far the elbow lies along DIRECTION and along SIDE, and the tip along DIRECTION from there; metres, or signs alone. */
-const BEND = SPARE;
+const { UPPER, LOWER, DIRECTION, HINGE, SIDE, BEND, SPARE } = LIMB;
 /** Frames of a bone, [bone, hinge, bone × hinge], as it is and as it shall be. */
-const NOW = SPARE + 3;
-const THEN = SPARE + 12;
-const TURN = SPARE + 21;
-const PART = SPARE + 30;
-const QUATERNION = SPARE + 39;
+const NOW = SPARE;
+const THEN = SPARE + 9;
+const TURN = SPARE + 18;
+const PART = SPARE + 27;
+const QUATERNION = SPARE + 36;
 
 const INDEX = 0x3fffffff;
-/** This near a bound, as part of both lengths, the elbow lies in line. */
-const IN_LINE = 1e-12;
 /** A cosine up to this is a right angle but for rounding. */
 const ROUNDING = 4e-15;
 
 /**
- * Turns the upper bone about its base and the lower with it and on, so that the tip comes to the target, with the law of
- * cosines for the elbow (Euclid, Elements II.12–13). Sizes and shear stay. Each turn is that part of itself that `weight`
- * says, and the lower bone's base stays on the upper.
+ * Turns the upper bone about its base and the lower with it and on, so that the tip comes to the target. Sizes and shear
+ * stay. Each turn is that part of itself that `weight` says, and the lower bone's base stays on the upper.
  */
 export function turnLimb(m: Float64Array, upper: number, lower: number, weight: number): void {
-  bend(m);
+  writeBend(m);
   turnBone(m, UPPER, upper, weight);
   const length = m[UPPER + 3];
   for (let i = 0; i < 3; i++) m[lower + 9 + i] = m[upper + 9 + i] + length * m[UPPER + i];
   m[BEND] = m[BEND + 2];
   m[BEND + 1] = -m[BEND + 1];
   turnBone(m, LOWER, lower, weight);
-}
-
-/** Writes how far along and aside the elbow lies, and how far along the tip is from there. */
-function bend(m: Float64Array): void {
-  const a = m[UPPER + 3];
-  const b = m[LOWER + 3];
-  const sum = a + b;
-  const difference = Math.abs(a - b);
-  const reached = Math.min(sum, Math.max(difference, m[DIRECTION + 3]));
-  const tooLong = sum - reached;
-  const tooShort = reached - difference;
-  if (Math.min(tooLong, tooShort) <= IN_LINE * sum) {
-    // Straight, or folded with the longer bone toward the target. Lengths are no help: one may vanish beside the other.
-    const isStraight = tooLong <= tooShort;
-    m[BEND] = isStraight || a >= b ? 1 : -1;
-    m[BEND + 1] = 0;
-    m[BEND + 2] = isStraight || a < b ? 1 : -1;
-    return;
-  }
-  m[BEND] = 0.5 * (reached + ((a - b) * sum) / reached);
-  m[BEND + 1] = elbowHeight(a, b, reached);
-  m[BEND + 2] = reached - m[BEND];
-}
-
-/** √(l₁² − k²) with the square as a product (Heron), which keeps its precision near full stretch. */
-function elbowHeight(a: number, b: number, c: number): number {
-  return Math.sqrt((a + b - c) * (b + c - a) * (a + c - b) * (a + b + c)) / (2 * c);
 }
 
 /** Turns the world and the direction of a bone by part of the turn that bends the limb. */
