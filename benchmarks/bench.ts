@@ -11,6 +11,7 @@ import { aimWithUp } from './rows/aimWithUp.ts';
 import { compiling } from './rows/compiling.ts';
 import { manyRigs } from './rows/manyRigs.ts';
 import { reach } from './rows/reach.ts';
+import { skinning } from './rows/skinning.ts';
 import { wholeRig } from './rows/wholeRig.ts';
 import { worldMatrices } from './rows/worldMatrices.ts';
 import { table } from './table.ts';
@@ -22,6 +23,7 @@ const ROWS: Record<string, () => Contest> = {
   aim,
   'aim-up': aimWithUp,
   reach,
+  skinning,
   'whole-rig': wholeRig,
   'many-rigs': manyRigs,
   compile: compiling,

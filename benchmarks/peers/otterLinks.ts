@@ -42,11 +42,11 @@ function writeOwnTurn<B>(rig: Otter<B>, bone: B, restTurn: Quaternion): void {
 
 const clamp = (x: number, most: number): number => Math.min(most * DEG, Math.max(-most * DEG, x));
 
-const holdHead: LinkMaker = (rig) => {
-  const head = rig.bone('head');
-  const restTurn = rig.restTurn('head');
+const holdSkull: LinkMaker = (rig) => {
+  const skull = rig.bone('skull');
+  const restTurn = rig.restTurn('skull');
   return () => {
-    writeOwnTurn(rig, head, restTurn);
+    writeOwnTurn(rig, skull, restTurn);
     a.copy(Z).applyQuaternion(r);
     const twist = 2 * Math.atan2(r.z, r.w);
     const yaw = Math.atan2(a.x, a.z);
@@ -55,15 +55,15 @@ const holdHead: LinkMaker = (rig) => {
     const [y, up] = [clamp(yaw, 70), clamp(pitch, 40)];
     a.set(Math.cos(up) * Math.sin(y), Math.sin(up), Math.cos(up) * Math.cos(y));
     full.setFromUnitVectors(Z, a).multiply(r.setFromAxisAngle(Z, clamp(twist, 60)));
-    rig.setTurn(head, frame.multiply(full));
+    rig.setTurn(skull, frame.multiply(full));
   };
 };
 
 const frown: LinkMaker = (rig) => {
-  const [head, brow] = [rig.bone('head'), rig.bone('brow_left')];
-  const restTurn = rig.restTurn('head');
+  const [skull, brow] = [rig.bone('skull'), rig.bone('brow_left')];
+  const restTurn = rig.restTurn('skull');
   return () => {
-    writeOwnTurn(rig, head, restTurn);
+    writeOwnTurn(rig, skull, restTurn);
     const deg = (2 * Math.atan2(r.x, r.w)) / DEG;
     const half = (Math.min(20, Math.max(-20, -deg / 2)) * DEG) / 2;
     rig.setTurn(brow, rig.turn(brow, q).multiply(r.set(Math.sin(half), 0, 0, Math.cos(half))));
@@ -73,10 +73,10 @@ const frown: LinkMaker = (rig) => {
 const watch =
   (side: string): LinkMaker =>
   (rig) => {
-    const [gaze, kite, head] = [rig.bone(`gaze_${side}`), rig.bone(`target_${side}`), rig.bone('head')];
+    const [gaze, kite, skull] = [rig.bone(`gaze_${side}`), rig.bone(`target_${side}`), rig.bone('skull')];
     return (letGo) => {
       if (letGo === 0) return;
-      const up = b.copy(Z).applyQuaternion(rig.turn(head, q));
+      const up = b.copy(Z).applyQuaternion(rig.turn(skull, q));
       full.setFromRotationMatrix(matrix.lookAt(rig.position(kite, target), rig.position(gaze, p), up));
       rig.setTurn(gaze, rig.turn(gaze, q).slerp(full, letGo));
     };
@@ -182,7 +182,7 @@ const roll: LinkMaker = (rig) => {
 
 /** By the bone they belong to, in an order in which each finds what it reads done. */
 export const OTTER_LINKS: ReadonlyMap<string, LinkMaker> = new Map<string, LinkMaker>([
-  ['head', holdHead],
+  ['skull', holdSkull],
   ['brow_left', frown],
   ['gaze_left', watch('left')],
   ['gaze_right', watch('right')],
@@ -192,5 +192,5 @@ export const OTTER_LINKS: ReadonlyMap<string, LinkMaker> = new Map<string, LinkM
   ['indicator', spanTo],
   ['lower_left', reachOut],
   ['roll_left', roll],
-  ['tail', aimed('tail', 'holder', 1)],
+  ['rudder', aimed('rudder', 'holder', 1)],
 ]);

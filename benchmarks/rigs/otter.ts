@@ -31,7 +31,7 @@ const watch = (target: string): Link => ({
   name: 'watch',
   kind: 'aim',
   target: { bone: target },
-  up: { axis: '+y', toward: { bone: 'head', axis: '+z' } },
+  up: { axis: '+y', toward: { bone: 'skull', axis: '+z' } },
 });
 const follow = (source: string): Link => ({ name: 'tie', kind: 'follow', source, channels: ['turn'], offset: 'keep' });
 
@@ -41,24 +41,24 @@ const BONES: readonly Bone[] = [
   bone('spine', 'hip', [0, 0.55, 0], UP, { length: 0.15 }),
   bone('chest', 'spine', [0, 0.7, 0], UP, { length: 0.2 }),
   bone('neck', 'chest', [0, 0.9, 0], UP),
-  bone('head', 'neck', [0, 1, 0], UP, {
+  bone('skull', 'neck', [0, 1, 0], UP, {
     length: 0.25,
     links: [{ name: 'hold', kind: 'limit', yaw: [-70, 70], pitch: [-40, 40], twist: [-60, 60] }],
   }),
   bone('holder', 'root', [0, 1.1, 0.8], AHEAD, { switches: [sliding('together'), sliding('converge')] }),
   bone('target_left', 'holder', [0.03, 1.1, 0.8], AHEAD),
   bone('target_right', 'holder', [-0.03, 1.1, 0.8], AHEAD),
-  bone('gaze_left', 'head', [0.03, 1.1, 0.08], AHEAD, { links: [watch('target_left')] }),
-  bone('gaze_right', 'head', [-0.03, 1.1, 0.08], AHEAD, { links: [watch('target_right')] }),
-  bone('eye_left', 'head', [0.03, 1.1, 0.08], AHEAD, { length: 0.02, links: [follow('gaze_left')] }),
-  bone('eye_right', 'head', [-0.03, 1.1, 0.08], AHEAD, { length: 0.02, links: [follow('gaze_right')] }),
-  bone('lid_left', 'head', [0.03, 1.1, 0.08], AHEAD, {
+  bone('gaze_left', 'skull', [0.03, 1.1, 0.08], AHEAD, { links: [watch('target_left')] }),
+  bone('gaze_right', 'skull', [-0.03, 1.1, 0.08], AHEAD, { links: [watch('target_right')] }),
+  bone('eye_left', 'skull', [0.03, 1.1, 0.08], AHEAD, { length: 0.02, links: [follow('gaze_left')] }),
+  bone('eye_right', 'skull', [-0.03, 1.1, 0.08], AHEAD, { length: 0.02, links: [follow('gaze_right')] }),
+  bone('lid_left', 'skull', [0.03, 1.1, 0.08], AHEAD, {
     links: [{ name: 'trail', kind: 'aim', target: { bone: 'target_left' }, weight: 0.5 }],
   }),
-  bone('lid_right', 'head', [-0.03, 1.1, 0.08], AHEAD),
-  bone('brow_left', 'head', [0.03, 1.14, 0.09], AHEAD),
-  bone('brow_right', 'head', [-0.03, 1.14, 0.09], AHEAD),
-  bone('indicator', 'head', [0, 1.1, 0.08], AHEAD, {
+  bone('lid_right', 'skull', [-0.03, 1.1, 0.08], AHEAD),
+  bone('brow_left', 'skull', [0.03, 1.14, 0.09], AHEAD),
+  bone('brow_right', 'skull', [-0.03, 1.14, 0.09], AHEAD),
+  bone('indicator', 'skull', [0, 1.1, 0.08], AHEAD, {
     length: 0.3,
     links: [{ name: 'span', kind: 'span', target: { bone: 'holder' }, sides: 'volume' }],
   }),
@@ -78,7 +78,7 @@ const BONES: readonly Bone[] = [
   bone('upper_right', 'shoulder_right', [-0.15, 0.85, 0], RIGHT, { length: 0.3 }),
   bone('lower_right', 'upper_right', [-0.45, 0.85, 0], RIGHT, { length: 0.25 }),
   bone('hand_right', 'lower_right', [-0.7, 0.85, 0], RIGHT),
-  bone('tail', 'hip', [0, 0.4, -0.1], AHEAD, { links: [{ name: 'wag', kind: 'aim', target: { bone: 'holder' } }] }),
+  bone('rudder', 'hip', [0, 0.4, -0.1], AHEAD, { links: [{ name: 'wag', kind: 'aim', target: { bone: 'holder' } }] }),
 ];
 
 const fade = (side: string): Driver => ({
@@ -109,7 +109,7 @@ const DRIVERS: readonly Driver[] = [
   },
   {
     name: 'frown',
-    inputs: [{ from: { turn: { bone: 'head', axis: 'x' } } }],
+    inputs: [{ from: { turn: { bone: 'skull', axis: 'x' } } }],
     map: {
       keys: [
         [-40, 20],

@@ -10,7 +10,7 @@ import { programOf } from '../rigs/programOf.ts';
 const RIGS = 40;
 const POSES = 2000;
 /** Read by no other bone, so that any of them may be left out. */
-const OPTIONAL = ['lid_right', 'brow_right', 'hand_right', 'tail', 'roll_left', 'indicator'];
+const OPTIONAL = ['lid_right', 'brow_right', 'hand_right', 'rudder', 'roll_left', 'indicator'];
 
 export function manyRigs(): Contest {
   const rigs = Array.from({ length: RIGS }, (_, i) => variant(i));
