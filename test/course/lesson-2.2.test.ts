@@ -5,7 +5,6 @@ import { rigOf, solved } from './solved.ts';
 
 const folder = 'content/lessons/2.2-following-all';
 const two = rigOf(`${folder}/free-and-attached.json`);
-const half = rigOf(`${folder}/half-way.json`);
 /** Down by the angle whose sine is 0.6 and whose cosine is 0.8. */
 const DOWN = [Math.sqrt(0.1), 0, 0, Math.sqrt(0.9)] as const;
 const POSE: Pose = { bones: { pull: { move: [0, 0.06, 0.08], turn: [...DOWN] } } };
@@ -47,11 +46,14 @@ describe('lesson 2.2 says what the solver does', () => {
   });
 
   test('half-way is where the second plate draws it, 300 units a metre', () => {
-    const pose: Pose = { bones: { helper: { move: [0, 0.18, 0.24], turn: [...DOWN] } } };
+    const half = withBone(two, 'muzzle_free', {
+      links: [{ name: 'with', kind: 'follow', source: 'helper_free', weight: 0.5 }],
+    });
+    const pose: Pose = { bones: { pull: { move: [0, 0.18, 0.24], turn: [...DOWN] } } };
     const drawn = ([ahead, up]: number[]) => [170 + 300 * (ahead! - 0.4), 90 + 300 * (up! - 1)];
-    const { base, tip } = ends(half, pose, 'muzzle', 0.4);
+    const { base, tip } = ends(half, pose, 'muzzle_free', 0.4);
     expectClose([...drawn(base), ...drawn(tip)], [206, 117, 319.8, 79.1], 0.06);
-    const helper = ends(half, pose, 'helper', 0.4);
+    const helper = ends(half, pose, 'helper_free', 0.4);
     expectClose([...drawn(helper.base), ...drawn(helper.tip)], [242, 144, 338, 72], 0.06);
   });
 

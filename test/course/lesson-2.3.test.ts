@@ -5,11 +5,28 @@ import { rigOf, solved } from './solved.ts';
 
 const folder = 'content/lessons/2.3-keeping-the-offset';
 const boom = rigOf(`${folder}/boom-and-lamp.json`);
-const both = rigOf(`${folder}/child-and-follower.json`);
 /** Down by the angle whose sine is 0.6 and whose cosine is 0.8. */
 const DOWN = [Math.sqrt(0.1), 0, 0, Math.sqrt(0.9)] as const;
 const lowered: Pose = { bones: { boom: { turn: [...DOWN] } } };
 const without: Pose = { switches: { 'boom.kept': 0 } };
+
+const LAMP_REST = { base: [0, 0.5, 1.5], turn: [-Math.SQRT1_2, 0, 0, Math.SQRT1_2], length: 0.25 } as const;
+/** The same lamp twice: once as the boom's child, once following it. */
+const both: Rig = {
+  format: 'counterpose/rig',
+  version: 1,
+  bones: [
+    { name: 'boom', parent: null, role: 'skin', rest: { base: [0, 0, 0], turn: [0, 0, 0, 1], length: 2 } },
+    { name: 'child', parent: 'boom', role: 'skin', rest: LAMP_REST },
+    {
+      name: 'follower',
+      parent: null,
+      role: 'skin',
+      rest: LAMP_REST,
+      links: [{ name: 'with', kind: 'follow', source: 'boom', offset: 'keep' }],
+    },
+  ],
+};
 
 /** [ahead, up] of a bone's base, metres. */
 const place = (rig: Rig, pose: Pose, bone = 'lamp') => {
