@@ -1,8 +1,8 @@
 import type { Bone } from '../../solver/document/rig.ts';
-import { controlShape, eye, guideShape, helperShape, skinShape } from './boneShapes.ts';
 import type { Figure } from './drawing.ts';
 import type { Frame } from './frame.ts';
 import type { Manner } from './manner.ts';
+import { controlShape, eye, guideShape, helperShape, skinShape } from './roleShapes.ts';
 
 /** A bone in the shape of its role: paddle, reed, notched ring or ruled tape; an eye has a pupil and a gaze line. */
 export function boneFigure(bone: Bone, frame: Frame, manner: Manner): Figure {
