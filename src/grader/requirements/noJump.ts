@@ -1,6 +1,6 @@
 import { needed, optional } from '../../solver/document/structures.ts';
 import { numberFrom } from '../../solver/document/values.ts';
-import type { Subject } from '../subject.ts';
+import { alongInput } from '../probe/alongInput.ts';
 import { distanceMeter } from './change.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by, type RequirementBase, requirementReader, spoken, unitOf } from './requirement.ts';
@@ -46,21 +46,9 @@ export const noJump: BehaviourKind<NoJump> = {
       return distance.from(before, probe);
     };
   },
-  probes: stepped,
+  probes(requirement, subject, ladder) {
+    const steps = stepsOf(requirement);
+    const shares = Array.from({ length: steps }, (_, step) => (step + 1) / steps);
+    return alongInput(subject, requirement.switch, ladder, shares);
+  },
 };
-
-/** Every probe with the switch at rest, at each step up to its upper end. */
-function stepped(requirement: NoJump, subject: Subject, ladder: readonly Float64Array[]): Float64Array[] {
-  const index = subject.inputIndex.get(requirement.switch)!;
-  const { min, max, rest } = subject.inputs[index]!;
-  const steps = stepsOf(requirement);
-  return ladder
-    .filter((probe) => probe[index] === rest)
-    .flatMap((probe) =>
-      Array.from({ length: steps }, (_, step) => {
-        const taken = probe.slice();
-        taken[index] = min + ((max - min) * (step + 1)) / steps;
-        return taken;
-      }),
-    );
-}

@@ -1,6 +1,6 @@
 import { needed, optional } from '../../solver/document/structures.ts';
 import { numberFrom } from '../../solver/document/values.ts';
-import type { Subject } from '../subject.ts';
+import { alongInput } from '../probe/alongInput.ts';
 import { distanceMeter } from './change.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by, type RequirementBase, requirementReader, spoken, unitOf } from './requirement.ts';
@@ -55,21 +55,8 @@ export const staysBetween: BehaviourKind<StaysBetween> = {
       return (around - distance.between(low, high)) / 2;
     };
   },
-  probes: (requirement, subject, ladder) => partWay(requirement, subject, ladder),
+  probes({ switch: id, steps = 4 }, subject, ladder) {
+    const shares = Array.from({ length: steps - 1 }, (_, step) => (step + 1) / steps);
+    return alongInput(subject, id, ladder, shares);
+  },
 };
-
-/** Every probe with the switch at rest, at each step between its ends. */
-function partWay(requirement: StaysBetween, subject: Subject, ladder: readonly Float64Array[]): Float64Array[] {
-  const index = subject.inputIndex.get(requirement.switch)!;
-  const { min, max, rest } = subject.inputs[index]!;
-  const steps = requirement.steps ?? 4;
-  return ladder
-    .filter((probe) => probe[index] === rest)
-    .flatMap((probe) =>
-      Array.from({ length: steps - 1 }, (_, step) => {
-        const stepped = probe.slice();
-        stepped[index] = min + ((max - min) * (step + 1)) / steps;
-        return stepped;
-      }),
-    );
-}
