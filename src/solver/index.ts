@@ -15,7 +15,7 @@ export { bindMesh } from './mesh/bindMesh.ts';
 export { skinMesh } from './mesh/skinMesh.ts';
 export { copyAcross } from './mirror/copyAcross.ts';
 export { reflect } from './mirror/reflect.ts';
-export { reflectPose } from './mirror/reflectPose.ts';
+export { reflectPose, reflectPoseValues } from './mirror/reflectPose.ts';
 export { LAST_WORD, type Side, type SideWords, sideOf, swapSide } from './mirror/sides.ts';
 export { packPose } from './pose/packPose.ts';
 export { restPose } from './pose/restPose.ts';

@@ -2,7 +2,6 @@ import type { Rig } from '../../solver/document/rig.ts';
 import { readRig } from '../../solver/index.ts';
 import { sideOf } from '../../solver/mirror/sides.ts';
 import type { Exercise } from '../exercise/definition.ts';
-import { editRig } from '../exercise/editRig.ts';
 import { responseKindOf, type Work } from '../responses/response.ts';
 import { EQUIVALENTS, renameFree } from './equivalents/table.ts';
 import { MUTATIONS } from './mutants/table.ts';
@@ -78,11 +77,9 @@ function scopeOf(exercise: Exercise, { parts = {} }: Built): Scope {
 /** Rigs that look different and that the author calls right. */
 export function freeOnes(exercise: Exercise): Candidate[] {
   return exercise.freeChoices.flatMap((choice) => {
-    if (!('edit' in choice)) return [];
-    const reference = exercise.references.find(({ id }) => id === choice.from);
-    const reading = readRig(editRig(reference?.rig ?? exercise.start, choice.edit));
-    if (reading.ok) return [{ says: choice.says, rig: reading.value, parts: reference?.parts ?? {}, changed: [] }];
-    throw new Error(`${exercise.id}: the free choice "${choice.says}" is no readable rig, at ${reading.refusal.place}`);
+    if (!('rig' in choice)) return [];
+    const parts = exercise.references.find(({ id }) => id === choice.from)?.parts ?? {};
+    return [{ says: choice.says, rig: choice.rig, parts, changed: [] }];
   });
 }
 

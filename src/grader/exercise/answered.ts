@@ -1,6 +1,6 @@
 import { reading } from '../../solver/document/reader.ts';
 import { truthOf, type ValueAsked } from '../requirements/value.ts';
-import { type Gauge, readGauge } from '../responses/gauge.ts';
+import { type Gauge, gaugeUnit, readGauge } from '../responses/gauge.ts';
 import { responseKindOf, type Work } from '../responses/response.ts';
 import type { Exercise, Slip } from './definition.ts';
 
@@ -47,7 +47,7 @@ function slippedValue(exercise: Exercise, asked: ValueAsked, { times = 1, plus =
   const measured = gauge
     ? truthOf({ ...asked, gauge: gaugeRead(exercise, gauge) }, exercise)
     : truthOf(asked, exercise);
-  return measured * times + plus;
+  return measured * times + plus * (gaugeUnit(asked.gauge) === 'cm' ? exercise.size : 1);
 }
 
 function gaugeRead({ id }: Exercise, gauge: unknown): Gauge {

@@ -150,9 +150,17 @@ export interface Slip {
  * What may look different and is still right: a rig of its own (`edit`, from a reference), or fields of a bone
  * that the task leaves open in every answer.
  */
-export type FreeChoice =
-  | { says: string; from?: string; edit: RigEdit }
-  | { says: string; bone: string; fields: readonly string[] };
+export type FreeChoice = FreeEdit | FreeFields;
+export interface FreeEdit {
+  says: string;
+  from?: string;
+  edit: RigEdit;
+}
+export interface FreeFields {
+  says: string;
+  bone: string;
+  fields: readonly string[];
+}
 
 export interface Hint {
   /** pose → requirement → where to look → principle → worked step */
@@ -177,9 +185,11 @@ export interface Exercise extends Omit<ExerciseDefinition, 'structures' | 'sizes
   size: number;
   references: readonly ResolvedReference[];
   wrongTurns: readonly ResolvedWrongTurn[];
+  freeChoices: readonly ResolvedFreeChoice[];
 }
 export interface ResolvedReference extends Reference, Work {}
 export interface ResolvedWrongTurn extends WrongTurn, Work {}
+export type ResolvedFreeChoice = (FreeEdit & { rig: Rig }) | FreeFields;
 
 export interface Answer {
   format: 'counterpose/answer';

@@ -4,7 +4,7 @@ import { crossCheck } from './crossCheck.ts';
 import type { Exercise, ExerciseDefinition, Structure } from './definition.ts';
 import { drawNumbers } from './draw.ts';
 import { fill } from './fill.ts';
-import { reflectInput, reflectRequirement, reflectResponse, swapSidesIn } from './reflect.ts';
+import { reflectInput, reflectRequirement, reflectResponse, reflectSlip, swapSidesIn } from './reflect.ts';
 import { type Drawn, type Named, resolve } from './resolve.ts';
 import { scaleKeepOut, scaleProofInput, scaleRequirement, scaleResponse, scaleRig } from './scale.ts';
 
@@ -32,7 +32,7 @@ export function variantCount(definition: { structures: readonly Structure[]; siz
 type Built = Drawn['references'][number] | Drawn['wrongTurns'][number];
 
 function reflectExercise(drawn: Drawn): Drawn {
-  const { id, start, references, wrongTurns, ...texts } = drawn;
+  const { id, start, references, wrongTurns, freeChoices, ...texts } = drawn;
   const sided = swapSidesIn(texts);
   const reflectBuilt = <T extends Built>({ rig, ...about }: T): T => {
     const built = swapSidesIn(about);
@@ -45,7 +45,13 @@ function reflectExercise(drawn: Drawn): Drawn {
     inputs: sided.inputs.map(reflectInput),
     requirements: sided.requirements.map((requirement) => reflectRequirement(requirement, sided.inputs)),
     references: references.map(reflectBuilt),
-    wrongTurns: wrongTurns.map(reflectBuilt),
+    wrongTurns: wrongTurns.map((wrong) => ({
+      ...reflectBuilt(wrong),
+      ...(wrong.slip && { slip: reflectSlip(wrong.slip) }),
+    })),
+    freeChoices: freeChoices.map((choice) => {
+      return 'rig' in choice ? { ...choice, rig: reflect(choice.rig) } : swapSidesIn(choice);
+    }),
   };
 }
 
@@ -67,5 +73,8 @@ export function scaleExercise<T extends Drawn>(drawn: T, factor: number): T {
     requirements: drawn.requirements.map((requirement) => scaleRequirement(requirement, drawn.inputs, factor)),
     references: drawn.references.map(scaleBuilt),
     wrongTurns: drawn.wrongTurns.map(scaleBuilt),
+    freeChoices: drawn.freeChoices.map((choice) => {
+      return 'rig' in choice ? { ...choice, rig: scaleRig(choice.rig, factor) } : choice;
+    }),
   };
 }

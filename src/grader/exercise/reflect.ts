@@ -1,5 +1,6 @@
 import { kindOf, type Requirement } from '../requirements/table.ts';
-import type { Input, InputChannel } from './definition.ts';
+import { reflectGauge } from '../responses/gauge.ts';
+import type { Input, InputChannel, Slip } from './definition.ts';
 import { mapInputs, type Values } from './held.ts';
 
 /** Channels that change sign in a mirrored frame (x = 0 plane; +x of a bone runs opposite to the reflection). */
@@ -33,6 +34,11 @@ export function reflectRequirement(requirement: Requirement, inputs: readonly In
   const turned = kind.reflected?.(requirement) ?? requirement;
   const reflected = kind.withValues?.(turned, change) ?? turned;
   return reflected.at ? { ...reflected, at: change(reflected.at) } : reflected;
+}
+
+/** A slip that measures something else, in the mirrored frame. Its names are swapped here too. */
+export function reflectSlip(slip: Slip): Slip {
+  return slip.gauge ? { ...slip, gauge: reflectGauge(swapSidesIn(slip.gauge)) } : slip;
 }
 
 /** A response that is a pose, with its values as the mirrored inputs take them; any other as it is. */

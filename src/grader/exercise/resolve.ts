@@ -3,7 +3,7 @@ import type { Reading } from '../../solver/document/refusal.ts';
 import type { Rig } from '../../solver/document/rig.ts';
 import { readRig } from '../../solver/index.ts';
 import { type Requirement, readRequirement } from '../requirements/table.ts';
-import type { Exercise, ExerciseDefinition, RigEdit } from './definition.ts';
+import type { Exercise, ExerciseDefinition, FreeEdit, RigEdit } from './definition.ts';
 import { editRig } from './editRig.ts';
 
 /** An exercise whose names are filled in; its rigs are still edits of the start. */
@@ -21,15 +21,21 @@ export function resolve(named: Named): Drawn {
   }));
   const wrongTurns = named.wrongTurns.map((wrong) => ({
     ...wrong,
-    rig: editedRig(originOf(wrong.id, wrong.from), wrong.edit, `wrong turn ${wrong.id}`),
+    rig: editedRig(originOf(`wrong turn ${wrong.id}`, wrong.from), wrong.edit, `wrong turn ${wrong.id}`),
   }));
-  return { ...named, start, requirements, references, wrongTurns };
+  const freeChoices = named.freeChoices.map((choice) => ('edit' in choice ? withRig(choice) : choice));
+  return { ...named, start, requirements, references, wrongTurns, freeChoices };
 
-  function originOf(wrong: string, from: string | undefined): Rig {
+  function withRig(choice: FreeEdit): FreeEdit & { rig: Rig } {
+    const what = `the free choice "${choice.says}"`;
+    return { ...choice, rig: editedRig(originOf(what, choice.from), choice.edit, what) };
+  }
+
+  function originOf(what: string, from: string | undefined): Rig {
     if (from === undefined) return start;
     const origin = references.find(({ id }) => id === from);
     if (origin) return origin.rig;
-    throw new Error(`${named.id}: wrong turn ${wrong} starts from ${from}, which is no reference`);
+    throw new Error(`${named.id}: ${what} starts from ${from}, which is no reference`);
   }
 
   function editedRig(origin: Rig, edit: RigEdit | undefined, what: string): Rig {

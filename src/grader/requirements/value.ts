@@ -1,9 +1,9 @@
 import type { Reader } from '../../solver/document/reader.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 import { needed, optional } from '../../solver/document/structures.ts';
-import { readPose } from '../../solver/index.ts';
+import { readPose, reflectPoseValues } from '../../solver/index.ts';
 import type { Exercise } from '../exercise/definition.ts';
-import { type Gauge, gaugeOf, gaugeUnit, readGauge } from '../responses/gauge.ts';
+import { type Gauge, gaugeOf, gaugeUnit, readGauge, reflectGauge } from '../responses/gauge.ts';
 import { subjectOf, worldOf } from '../subject.ts';
 import type { StructureKind } from './kind.ts';
 import { type RequirementBase, requirementReader } from './requirement.ts';
@@ -25,6 +25,16 @@ export const value: StructureKind<ValueAsked> = {
   unit: ({ gauge }) => gaugeUnit(gauge),
   bones: () => [],
   inputs: () => [],
+  reflected: (requirement) => ({
+    ...requirement,
+    gauge: reflectGauge(requirement.gauge),
+    ...(requirement.pose && { pose: reflectPoseValues(requirement.pose) }),
+  }),
+  scaled: (requirement, factor) => ({
+    ...requirement,
+    allowed: gaugeUnit(requirement.gauge) === 'cm' ? requirement.allowed * factor : requirement.allowed,
+    ...(requirement.pose && { pose: scalePose(requirement.pose, factor) }),
+  }),
   missed: (_, { measured, allowed }) => `Off by ${measured}; ${allowed} is allowed.`,
   inspect(requirement, { exercise, values }) {
     const said = values?.[requirement.id] ?? Number.POSITIVE_INFINITY;
@@ -32,6 +42,13 @@ export const value: StructureKind<ValueAsked> = {
     return { measured: Math.abs(off), places: [], profile: [off] };
   },
 };
+
+function scalePose(pose: Pose, factor: number): Pose {
+  const bones = Object.entries(pose.bones ?? {}).map(([name, { move, ...rest }]) => {
+    return [name, move ? { ...rest, move: move.map((x) => x * factor) } : rest];
+  });
+  return { ...pose, bones: Object.fromEntries(bones) };
+}
 
 /** What the rig of the exercise gives. Throws where its content is at fault. */
 export function truthOf({ id, gauge, pose = {} }: ValueAsked, exercise: Exercise): number {

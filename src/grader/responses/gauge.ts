@@ -5,6 +5,7 @@ import { oneOf, text } from '../../solver/document/values.ts';
 import { axis as axisReader } from '../../solver/document/vectors.ts';
 import type { Where } from '../exercise/definition.ts';
 import { angleBetweenDeg, axisOf, pointOf, turnBetweenDeg } from '../measure/frame.ts';
+import { opposedX } from '../requirements/reflectedAxis.ts';
 import { where } from '../requirements/requirement.ts';
 import { lengthOf, type Subject, worldOffset } from '../subject.ts';
 
@@ -36,6 +37,13 @@ export const readGauge: Reader<Gauge> = shapes<Gauge, unknown>('something to mea
   turned: record('a turn from rest', { turned: needed(text) }),
   weight: record('a weight', { weight: needed(text) }),
 } as Record<string, Reader<Gauge>>);
+
+/** The same gauge in a mirrored frame, where x axes of bones are opposed. Names are left as they are. */
+export function reflectGauge(gauge: Gauge): Gauge {
+  if (!('axis' in gauge)) return gauge;
+  const own = { ...gauge, axis: opposedX(gauge.axis) };
+  return 'against' in own ? { ...own, against: opposedX(own.against) } : own;
+}
 
 /** Reads the gauge off the last evaluation of a subject. */
 export function gaugeOf(gauge: Gauge, subject: Subject): number {

@@ -20,6 +20,11 @@ function mapRecord<T>(record: Readonly<Record<string, T>>, key: (key: string) =>
   return out;
 }
 
+/** The values of a pose across x = 0, under the names they stand under. */
+export function reflectPoseValues({ bones, ...pose }: Pose): Pose {
+  return bones ? { ...pose, bones: mapRecord(bones, (name) => name, reflectBonePose) } : pose;
+}
+
 /** A pose across x = 0: on the reflected rig it gives the reflected result. Twice is the identity. */
 export function reflectPose(pose: Pose, sides: SideWords = LAST_WORD): Pose {
   const rename = (name: string) => swapSide(name, sides);
@@ -27,12 +32,10 @@ export function reflectPose(pose: Pose, sides: SideWords = LAST_WORD): Pose {
     const [bone, name] = splitSwitch(reference);
     return `${rename(bone)}.${name}`;
   };
-  const { bones, switches } = pose;
+  const { bones, switches, ...rest } = reflectPoseValues(pose);
   return {
-    ...pose,
-    ...(bones && { bones: mapRecord(bones, rename, reflectBonePose) }),
-    ...(switches && {
-      switches: mapRecord(switches, renameSwitch, (value) => value),
-    }),
+    ...rest,
+    ...(bones && { bones: mapRecord(bones, rename, (value) => value) }),
+    ...(switches && { switches: mapRecord(switches, renameSwitch, (value) => value) }),
   };
 }
