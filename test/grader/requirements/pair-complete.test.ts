@@ -10,3 +10,9 @@ test('a side without its other, or with another role, is one', () => {
   expectMissed(found(exercise, { rig: rigOf([left]) }), 1);
   expectMissed(found(exercise, { rig: rigOf([left, right({ role: 'skin' })]) }), 1);
 });
+
+test('sides that are built differently are a pair all the same', () => {
+  const exercise = exerciseOf(rigOf([left, right({})]), [], { kind: 'pair-complete', allowed: 0 });
+  const links = [{ name: 'along', kind: 'follow', source: 'vane_left', channels: ['turn'] }];
+  expectMet(found(exercise, { rig: rigOf([left, right({ links })]) }), 0);
+});
