@@ -33,27 +33,39 @@ export interface Proof {
  * On the ladder alone it is a comparison, not a proof.
  */
 export function prove(exercise: Exercise, work: Work, depth: Depth = 'hunt'): Proof {
-  const { rig, parts, values, order } = work;
-  const prepared = subjectOf(exercise, rig, parts);
-  const common = prepared.ok ? probesFor(prepared.subject, work, depth) : null;
-  const names = new Set(rig.bones.map(({ name }) => name));
-  const findings = exercise.requirements.map((requirement) => {
-    const kind = kindOf(requirement);
-    const binding = prepared.ok ? prepared.subject.binding : prepared.binding;
-    const inputs = [...kind.inputs(requirement), ...Object.keys(requirement.at ?? {})];
-    const spoken = [...kind.bones(requirement), ...movedBy(exercise, inputs)];
-    const unbound = unboundOf(spoken, exercise, binding);
-    if (unbound) return unmeasured(requirement, 'missed', { why: 'unbound', part: unbound.id });
-    const gone = spoken.find((name) => !binding.has(name) && !names.has(name));
-    if (gone !== undefined) return unmeasured(requirement, 'missed', { why: 'gone', bone: gone });
-    if (kind.about === 'structure') {
-      const cycle = prepared.ok ? null : prepared.cycle;
-      return inspected(requirement, kind, { exercise, rig, binding, cycle, values, order });
-    }
-    if (!prepared.ok) return unmeasured(requirement, 'not-checked', { why: 'cycle', cycle: prepared.cycle });
-    return { requirement, ...probed(requirement, kind, prepared.subject, common!) };
-  });
-  return { prepared, findings };
+  const prepared = subjectOf(exercise, work.rig, work.parts);
+  const settled = new Map(
+    exercise.requirements.map((requirement) => [requirement, withoutProbes(requirement, exercise, work, prepared)]),
+  );
+  if (prepared.ok) {
+    const open = exercise.requirements.filter((requirement) => !settled.get(requirement));
+    const common = probesFor(prepared.subject, work, depth);
+    for (const finding of probed(open, prepared.subject, common)) settled.set(finding.requirement, finding);
+  }
+  return { prepared, findings: exercise.requirements.map((requirement) => settled.get(requirement)!) };
+}
+
+/** What can be said of a requirement without moving anything; null where the rig must be probed. */
+function withoutProbes(
+  requirement: Requirement,
+  exercise: Exercise,
+  { rig, values, order }: Work,
+  prepared: Prepared,
+): Finding | null {
+  const kind = kindOf(requirement);
+  const binding = prepared.ok ? prepared.subject.binding : prepared.binding;
+  const cycle = prepared.ok ? null : prepared.cycle;
+  const inputs = [...kind.inputs(requirement), ...Object.keys(requirement.at ?? {})];
+  const spoken = [...kind.bones(requirement), ...movedBy(exercise, inputs)];
+  const unbound = unboundOf(spoken, exercise, binding);
+  if (unbound) return unmeasured(requirement, 'missed', { why: 'unbound', part: unbound.id });
+  const isThere = (name: string) => binding.has(name) || rig.bones.some((bone) => bone.name === name);
+  const gone = spoken.find((name) => !isThere(name));
+  if (gone !== undefined) return unmeasured(requirement, 'missed', { why: 'gone', bone: gone });
+  if (kind.about === 'structure') {
+    return inspected(requirement, kind, { exercise, rig, binding, cycle, values, order });
+  }
+  return cycle && unmeasured(requirement, 'not-checked', { why: 'cycle', cycle });
 }
 
 /** A pose that is handed in is the only one that counts. */

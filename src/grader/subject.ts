@@ -15,7 +15,10 @@ export interface Subject {
   readonly inputs: readonly BoundInput[];
   readonly inputIndex: ReadonlyMap<string, number>;
   readonly packer: Packer;
-  /** How often the rig was evaluated. */
+  /** The input values of the pose last evaluated, if it was one of values. */
+  readonly last: Float64Array;
+  isLastOfValues: boolean;
+  /** How often the rig was asked for a pose. */
   evaluations: number;
 }
 
@@ -32,7 +35,19 @@ export function subjectOf(exercise: Exercise, rig: Rig, parts: Readonly<Record<s
   const packer = packerFor(program, inputs);
   return {
     ok: true,
-    subject: { exercise, rig, program, state, binding, inputs, inputIndex, packer, evaluations: 0 },
+    subject: {
+      exercise,
+      rig,
+      program,
+      state,
+      binding,
+      inputs,
+      inputIndex,
+      packer,
+      last: new Float64Array(inputs.length),
+      isLastOfValues: false,
+      evaluations: 0,
+    },
   };
 }
 
@@ -41,21 +56,33 @@ export function subjectOf(exercise: Exercise, rig: Rig, parts: Readonly<Record<s
  * left at rest. The array is the subject's own and is overwritten by the next call.
  */
 export function worldAt(subject: Subject, values: Float64Array): Float64Array {
+  subject.evaluations++;
+  if (isLast(subject, values)) return subject.state.world;
   const { program, state, packer } = subject;
   packer.pack(values);
   evaluate(program, state, packer.packed);
-  subject.evaluations++;
+  subject.last.set(values);
+  subject.isLastOfValues = true;
   return state.world;
 }
 
-/** The same for any pose; `adjust` may change the packed pose before it is evaluated. */
-export function worldOf(subject: Subject, pose: Pose, adjust?: (packed: Float64Array) => void): Float64Array {
-  const { program, state } = subject;
-  const packed = packPose(program, pose);
-  adjust?.(packed);
-  evaluate(program, state, packed);
+/** Several requirements measure the same pose one after the other; it is evaluated once. */
+function isLast({ last, isLastOfValues }: Subject, values: Float64Array): boolean {
+  for (let i = 0; i < last.length; i++) if (values[i] !== last[i]) return false;
+  return isLastOfValues;
+}
+
+/** The same for any pose. */
+export function worldOf(subject: Subject, pose: Pose): Float64Array {
+  return worldOfPacked(subject, packPose(subject.program, pose));
+}
+
+/** The same for a packed pose. */
+export function worldOfPacked(subject: Subject, packed: Float64Array): Float64Array {
   subject.evaluations++;
-  return state.world;
+  subject.isLastOfValues = false;
+  evaluate(subject.program, subject.state, packed);
+  return subject.state.world;
 }
 
 /** Where a bone's transform starts in the world array; the bone is a part or one of the rig by name. */

@@ -1,6 +1,6 @@
 import type { Finding } from '../prove.ts';
 import type { BehaviourKind, Meter } from '../requirements/kind.ts';
-import type { Requirement } from '../requirements/table.ts';
+import { kindOf, type Requirement } from '../requirements/table.ts';
 import { sixDigits } from '../round.ts';
 import type { Subject } from '../subject.ts';
 import { fillProbes } from './fill.ts';
@@ -51,20 +51,47 @@ interface Measured {
 }
 type Worse = (a: number, b: number) => boolean;
 
-/** Measures one behaviour over the canonical probes, the fill, and a hunt from the worst of them. */
-export function probed(
-  requirement: Requirement,
-  kind: BehaviourKind<Requirement>,
-  subject: Subject,
-  common: CommonProbes,
-): Omit<Finding, 'requirement'> {
+/** A behaviour that is asked for, with all that has been measured of it so far. */
+interface Asked {
+  requirement: Requirement;
+  kind: BehaviourKind<Requirement>;
+  worse: Worse;
+  measure: Meter;
+  measureHeld: (probe: Float64Array) => Measured;
+  tried: Measured[];
+}
+
+/**
+ * Measures behaviours over the canonical probes, the fill, and a hunt from the worst of them. One probe after the other,
+ * each for all of them, so that a pose is evaluated once however many speak of it.
+ */
+export function probed(requirements: readonly Requirement[], subject: Subject, common: CommonProbes): Finding[] {
+  const asked = requirements.map((requirement) => askedOf(requirement, subject, common));
+  const shared = asked.filter(({ kind }) => !kind.probes).sort(byHeld);
+  for (const probe of [...common.ladder, ...common.further]) {
+    for (const one of shared) one.tried.push(one.measureHeld(probe));
+  }
+  for (const { requirement, kind, tried, measureHeld } of asked) {
+    if (kind.probes) tried.push(...kind.probes(requirement, subject, common.ladder).map(measureHeld));
+  }
+  return asked.map((one) => found(one, subject, common));
+}
+
+/** Those that hold the same inputs next to each other. */
+function byHeld(a: Asked, b: Asked): number {
+  const [one, other] = [a, b].map(({ requirement }) => JSON.stringify(requirement.at ?? {}));
+  return one! < other! ? -1 : Number(one! > other!);
+}
+
+function askedOf(requirement: Requirement, subject: Subject, common: CommonProbes): Asked {
+  const kind = kindOf(requirement) as BehaviourKind<Requirement>;
   const worse: Worse = kind.atLeast ? (a, b) => a < b : (a, b) => a > b;
   const [fine, broken] = kind.atLeast ? [Number.POSITIVE_INFINITY, 0] : [0, Number.POSITIVE_INFINITY];
   const meter = kind.meter(requirement, subject);
   /** What is no number is the worst there is. */
   const sound: Meter = (values) => {
-    const found = meter(values);
-    return Number.isNaN(found) ? broken : found;
+    const measured = meter(values);
+    return Number.isNaN(measured) ? broken : measured;
   };
   /** A kept-out pose measures as nothing wrong. */
   const measure: Meter = (values) => (common.keptOut(values) ? fine : sound(values));
@@ -73,16 +100,18 @@ export function probed(
     const isFine = values === probe ? common.isKnownOut(probe) : common.keptOut(values);
     return { values, measured: isFine ? fine : sound(values) };
   };
-  const canonical = (kind.probes?.(requirement, subject, common.ladder) ?? common.ladder).map(measureHeld);
-  const tried = kind.probes ? canonical : [...canonical, ...common.further.map(measureHeld)];
-  const ranked = rank(tried, worse);
-  const free = freeInputs(requirement, subject);
-  const hunts = kind.probes || common.depth === 'ladder' ? 0 : HUNTS;
-  const hunted = ranked.slice(0, hunts).map(({ values }) => hunt(values, free, subject.inputs, measure, worse));
-  const worst = rank([ranked[0]!, ...hunted], worse)[0]!;
+  return { requirement, kind, worse, measure, measureHeld, tried: [] };
+}
+
+function found(asked: Asked, subject: Subject, common: CommonProbes): Finding {
+  const { requirement, kind, worse, measure, tried } = asked;
+  const canonical = kind.probes ? tried : tried.slice(0, common.ladder.length);
+  const starts = worstOf(tried, kind.probes || common.depth === 'ladder' ? 1 : HUNTS, worse);
+  const worst = kind.probes || common.depth === 'ladder' ? starts[0]! : huntedFrom(starts, asked, subject);
   const measured = sixDigits(worst.measured);
   const met = kind.atLeast ? measured >= requirement.allowed : measured <= requirement.allowed;
   return {
+    requirement,
     status: met ? 'met' : 'missed',
     measured,
     cause: lockOf(requirement, kind, subject),
@@ -93,16 +122,23 @@ export function probed(
   };
 }
 
-/** Worst first; among equals the earlier one. */
-function rank(tried: readonly Measured[], worse: Worse): Measured[] {
-  return tried
-    .map((item, order) => ({ item, order }))
-    .sort((a, b) => {
-      if (worse(a.item.measured, b.item.measured)) return -1;
-      if (worse(b.item.measured, a.item.measured)) return 1;
-      return a.order - b.order;
-    })
-    .map(({ item }) => item);
+/** The worst that a hunt from each of these finds; the first of them where none finds worse. */
+function huntedFrom(starts: readonly Measured[], { requirement, measure, worse }: Asked, subject: Subject): Measured {
+  const free = freeInputs(requirement, subject);
+  const hunted = starts.map(({ values }) => hunt(values, free, subject.inputs, measure, worse));
+  return worstOf([starts[0]!, ...hunted], 1, worse)[0]!;
+}
+
+/** So many of the worst, worst first; among equals the earlier ones. */
+function worstOf(tried: readonly Measured[], count: number, worse: Worse): Measured[] {
+  const worst: Measured[] = [];
+  for (const one of tried) {
+    const behind = worst.findIndex(({ measured }) => worse(one.measured, measured));
+    const at = behind < 0 ? worst.length : behind;
+    if (at < count) worst.splice(at, 0, one);
+    if (worst.length > count) worst.pop();
+  }
+  return worst;
 }
 
 function lockOf(requirement: Requirement, kind: BehaviourKind<Requirement>, subject: Subject) {

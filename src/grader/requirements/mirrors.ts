@@ -1,8 +1,7 @@
 import { needed } from '../../solver/document/structures.ts';
-import { reflectPose } from '../../solver/index.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
-import { poseOf } from '../probe/pose.ts';
-import { lengthOf, worldOf, worldOffset } from '../subject.ts';
+import { reflectionOf } from '../probe/reflectPacked.ts';
+import { lengthOf, worldAt, worldOffset, worldOfPacked } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by as byReader, type RequirementBase, requirementReader, spokenList, unitOf } from './requirement.ts';
 
@@ -35,15 +34,20 @@ export const mirrors: BehaviourKind<Mirrors> = {
       length: lengthOf(subject, bone),
     }));
     const wanted = new Float64Array(12);
+    const before = new Float64Array(subject.state.world.length);
+    const reflected = reflectionOf(subject.program);
     return (values) => {
-      const pose = poseOf(subject, values);
-      const before = worldOf(subject, pose).slice();
-      const after = worldOf(subject, reflectPose(pose));
-      const changes = pairs.map(({ self, other, length }) => {
+      before.set(worldAt(subject, values));
+      subject.packer.pack(values);
+      const after = worldOfPacked(subject, reflected(subject.packer.packed));
+      let worst = 0;
+      for (const { self, other, length } of pairs) {
         reflectInto(before, other, wanted);
-        return by === 'turn' ? turnBetweenDeg(after, self, wanted, 0) : moveBetweenMm(after, self, wanted, 0, length);
-      });
-      return Math.max(...changes);
+        const off =
+          by === 'turn' ? turnBetweenDeg(after, self, wanted, 0) : moveBetweenMm(after, self, wanted, 0, length);
+        worst = Math.max(worst, off);
+      }
+      return worst;
     };
   },
 };

@@ -1,7 +1,6 @@
 import { needed, optional } from '../../solver/document/structures.ts';
 import { POSE_STRIDE } from '../../solver/program.ts';
-import { poseOf } from '../probe/pose.ts';
-import { worldOf, worldOffset } from '../subject.ts';
+import { worldAt, worldOffset, worldOfPacked } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { positive, type RequirementBase, requirementReader, spoken, spokenList } from './requirement.ts';
 
@@ -35,13 +34,13 @@ export const scalesWhole: BehaviourKind<ScalesWhole> = {
     const rootAt = worldOffset(subject, root);
     const offsets = bones.map((bone) => worldOffset(subject, bone));
     const sizeAt = (rootAt / 12) * POSE_STRIDE + 7;
-    const grow = (packed: Float64Array) => {
-      for (let i = 0; i < 3; i++) packed[sizeAt + i] = packed[sizeAt + i]! * factor;
-    };
+    const before = new Float64Array(subject.state.world.length);
     return (values) => {
-      const pose = poseOf(subject, values);
-      const before = worldOf(subject, pose).slice();
-      const after = worldOf(subject, pose, grow);
+      before.set(worldAt(subject, values));
+      const { packed } = subject.packer;
+      subject.packer.pack(values);
+      for (let i = 0; i < 3; i++) packed[sizeAt + i] = packed[sizeAt + i]! * factor;
+      const after = worldOfPacked(subject, packed);
       return 1000 * Math.max(...offsets.map((offset) => apart(before, after, offset)));
     };
 
