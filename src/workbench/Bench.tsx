@@ -6,6 +6,7 @@ import { BenchPlate } from './plate/BenchPlate.tsx';
 import { ProofSheet } from './proof/ProofSheet.tsx';
 import { SolvedNow } from './SolvedNow.tsx';
 import { BenchContext, type Bench as BenchValue, useSession } from './state/bench.ts';
+import { drawn, useAskedDrawing } from './state/useAskedDrawing.ts';
 import { useFocusGoal } from './state/useFocusGoal.ts';
 import { useFocusKept } from './state/useFocusKept.ts';
 import { useKept } from './state/useKept.ts';
@@ -25,11 +26,12 @@ export function Bench({ first, desk, open }: Props) {
   const prefix = useId();
   const idOf = useCallback((slot: string) => `${prefix}${slot.replaceAll(/[^A-Za-z0-9_-]/g, '.')}`, [prefix]);
   const goTo = useFocusGoal(idOf);
+  useAskedDrawing(first, store, keeping.is !== 'opening');
   // A kind that redraws may have been left at another drawing than the page begins with.
   const isBehind = seed !== exercise.seed;
   useEffect(() => {
-    if (isBehind) void open(seed).then(setExercise);
-  }, [isBehind, seed, open]);
+    if (isBehind && store.get().seed === seed) void open(seed).then(setExercise);
+  }, [isBehind, store, seed, open]);
 
   const bench = useMemo((): BenchValue => {
     const { dispatch } = store;
@@ -41,13 +43,14 @@ export function Bench({ first, desk, open }: Props) {
       edit: (edit, slot) => dispatch({ do: 'edit', edit, slot, when: Date.now() }),
       goTo,
       idOf,
+      told: first.seed,
       redraw: async () => {
         const next = await open(store.get().seed + 1);
         setExercise(next);
-        dispatch({ do: 'redraw', draft: { rig: next.start, parts: {} }, seed: next.seed });
+        dispatch(drawn(next));
       },
     };
-  }, [exercise, desk, store, open, goTo, idOf]);
+  }, [first.seed, exercise, desk, store, open, goTo, idOf]);
 
   function onKeyDown(event: KeyboardEvent) {
     if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z') return;

@@ -16,6 +16,8 @@ interface Props {
   exercise: string;
   /** Which variant: the seed as the assignment gives it, 0 as drawn. */
   seed?: number;
+  /** Called with the exercise once it is open, so that the page around it can tell of the same variant. */
+  tell?: (exercise: Exercise) => void;
   /** Where the course's files begin; the page's own root where it is not said. */
   base?: string;
 }
@@ -29,7 +31,7 @@ interface Fetched {
 type Opening = { is: 'opening' } | ({ is: 'open' } & Fetched) | { is: 'failed'; why: string };
 
 /** The workbench: where a learner builds a rig and has it proved. Mounted in a page, it fetches its own exercise. */
-export function Workbench({ exercise: id, seed = 0, base }: Props) {
+export function Workbench({ exercise: id, seed = 0, tell, base }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const [level, setLevel] = useState(3);
   const [opening, setOpening] = useState<Opening>({ is: 'opening' });
@@ -39,7 +41,11 @@ export function Workbench({ exercise: id, seed = 0, base }: Props) {
     const closing = new AbortController();
     const desk = acquireDesk();
     fetchExercise(id, seed, base, desk, closing.signal)
-      .then((fetched) => closing.signal.aborted || setOpening({ is: 'open', ...fetched }))
+      .then((fetched) => {
+        if (closing.signal.aborted) return;
+        tell?.(fetched.exercise);
+        setOpening({ is: 'open', ...fetched });
+      })
       .catch((error) => {
         if (!closing.signal.aborted) setOpening({ is: 'failed', why: String(error.message ?? error) });
       });
@@ -47,7 +53,7 @@ export function Workbench({ exercise: id, seed = 0, base }: Props) {
       closing.abort();
       desk.release();
     };
-  }, [id, seed, base]);
+  }, [id, seed, tell, base]);
 
   return (
     <div className="wb" ref={place}>

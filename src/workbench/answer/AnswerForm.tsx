@@ -9,14 +9,14 @@ import { valuesAsked } from './values.ts';
 
 /** Where numbers, or an order, are asked for instead of a rig. */
 export function AnswerForm() {
-  const { exercise, edit } = useBench();
+  const { exercise, edit, told } = useBench();
   const answered = useSession((now) => isAnswered(now, exercise));
   const seed = useSession((now) => now.seed);
   const values = useSession(draftOf).response?.values ?? {};
   return (
     <section className="wb-answer" aria-label={`Your answer to ${exercise.title}`}>
       <Heading rank={1}>Your answer</Heading>
-      {seed !== FIRST_SEED && <TaskAgain task={exercise.task} />}
+      {seed !== told && <TaskAgain task={exercise.task} />}
       {exercise.kind === 'order' ? (
         <OrderForm disabled={answered} />
       ) : (
@@ -37,10 +37,7 @@ export function AnswerForm() {
   );
 }
 
-/** The drawing that the page around the workbench tells of. */
-const FIRST_SEED = 0;
-
-/** The task with the numbers of this drawing: the page tells that of the first one. */
+/** The task with the numbers of this drawing, which is not the one that the page tells of. */
 function TaskAgain({ task }: { task: string }) {
   return (
     <div className="wb-task">

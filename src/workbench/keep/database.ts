@@ -1,12 +1,15 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { Attempt, AttemptKey } from '../../skills/attempt.ts';
 import type { Draft } from '../edit/draft.ts';
 import type { Step } from '../state/history.ts';
 import type { Kept, KeptWork } from './record.ts';
+import { upgrade, VERSION } from './upgrade.ts';
 
-interface Shape extends DBSchema {
+export interface Shape extends DBSchema {
   works: { key: string; value: KeptWork };
   drafts: { key: string; value: Draft };
   steps: { key: [work: string, index: number]; value: Step };
+  attempts: { key: AttemptKey; value: Attempt };
 }
 export type Database = IDBPDatabase<Shape>;
 
@@ -20,12 +23,10 @@ export interface Change {
 }
 
 export function openDatabase(): Promise<Database> {
-  return openDB<Shape>('counterpose', 1, {
-    upgrade(database) {
-      database.createObjectStore('works', { keyPath: 'key' });
-      database.createObjectStore('drafts');
-      database.createObjectStore('steps');
-    },
+  return openDB<Shape>('counterpose', VERSION, {
+    upgrade: (database, from, _to, transaction) => upgrade(database, from, transaction),
+    // A tab with a later version of the course waits until this one lets go.
+    blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
   });
 }
 

@@ -1,7 +1,10 @@
 import { useState } from 'react';
 import { answerOf } from '../answer/answerOf.ts';
+import { keepAttempts } from '../keep/attempts.ts';
 import { useBench } from '../state/bench.ts';
-import { stampOf } from './record.ts';
+import type { Session } from '../state/session.ts';
+import { attemptOf } from './attempt.ts';
+import { type ProofRecord, stampOf } from './record.ts';
 import { verdict } from './verdict.ts';
 
 /** Proves the work as it stands, keeps what came of it, and tells it. */
@@ -18,7 +21,9 @@ export function useProof(): { prove: () => Promise<void>; proving: 'no' | 'yes' 
     say('Proving …');
     try {
       const { result, messages } = await desk.ask({ ask: 'prove', exercise, answer: answerOf(session, exercise) });
-      dispatch({ do: 'prove', proof: { when: Date.now(), result, messages, stamp, guess: session.guess } });
+      const proof = { when: Date.now(), result, messages, stamp, guess: session.guess };
+      dispatch({ do: 'prove', proof });
+      count(session, proof);
       say(`Proof done. ${verdict(result)}`);
       setProving('no');
     } catch (error) {
@@ -26,6 +31,12 @@ export function useProof(): { prove: () => Promise<void>; proving: 'no' | 'yes' 
       say('The proof could not be made.');
       throw error;
     }
+  }
+
+  function count(before: Session, proof: ProofRecord) {
+    const attempt = attemptOf(before, proof, exercise);
+    // Where nothing can be stored, the line below the proof sheet says so.
+    if (attempt) keepAttempts([attempt]).catch(() => {});
   }
 
   return { prove, proving };

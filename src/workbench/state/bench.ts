@@ -10,6 +10,8 @@ export interface Bench {
   readonly exercise: Exercise;
   readonly desk: Desk;
   readonly store: Store;
+  /** The seed of the variant that the page around the workbench tells of. */
+  readonly told: number;
   /** Draws another variant of the exercise, for kinds that redraw. */
   readonly redraw: () => Promise<void>;
   readonly dispatch: (action: Action) => void;
