@@ -1,3 +1,4 @@
+import { makeReady } from './proveAnswer.ts';
 import { type Request, work } from './work.ts';
 
 /**
@@ -14,7 +15,9 @@ if (isWorker) {
   self.onmessage = ({ data }: MessageEvent<{ id: number; request: Request }>) => {
     const { id, request } = data;
     try {
-      self.postMessage({ id, done: work(request) });
+      const done = work(request);
+      self.postMessage({ id, done });
+      if (request.ask === 'open') setTimeout(makeReady, 0, done);
     } catch (error) {
       self.postMessage({ id, failed: error instanceof Error ? error.message : String(error) });
     }
