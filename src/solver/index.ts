@@ -12,6 +12,7 @@ export { nearness, singularPlaces } from './evaluate/singularPlaces.ts';
 export { solve } from './evaluate/solve.ts';
 export type { Binding } from './mesh/binding.ts';
 export { bindMesh } from './mesh/bindMesh.ts';
+export { withWeights } from './mesh/pullsByBone.ts';
 export { skinMesh } from './mesh/skinMesh.ts';
 export { copyAcross } from './mirror/copyAcross.ts';
 export { reflect } from './mirror/reflect.ts';

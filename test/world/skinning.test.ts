@@ -20,6 +20,7 @@ import {
   readPose,
   readRig,
   skinMesh,
+  withWeights,
 } from '../../src/solver/index.ts';
 import { expectClose } from '../support/close.ts';
 import { about, bone, NONE, rigDocument, solved } from './stage.ts';
@@ -52,9 +53,11 @@ function skinned(mesh: Mesh, bones: Bone[], pose: Pose, own?: { indices: number[
   const state = createState(compiled.program);
   evaluate(compiled.program, state, packPose(compiled.program, pose));
   const bound = bindMesh(rig.value)!;
-  const weighted = own ? { indices: Int32Array.from(own.indices), weights: Float64Array.from(own.weights) } : {};
+  const weighted = own
+    ? withWeights(bound, { indices: Int32Array.from(own.indices), weights: Float64Array.from(own.weights) })
+    : bound;
   const out = new Float64Array(mesh.positions.length);
-  skinMesh({ ...bound, ...weighted }, state.world, out);
+  skinMesh(weighted, state.world, out);
   return Array.from({ length: out.length / 3 }, (_, i) => Array.from(out.slice(3 * i, 3 * i + 3)) as unknown as Vec3);
 }
 

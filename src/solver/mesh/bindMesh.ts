@@ -2,6 +2,7 @@ import type { Bone, Mesh, Rig } from '../document/rig.ts';
 import { matrixOfQuaternion } from '../geometry/quaternion.ts';
 import { AFFINE_STRIDE, type Binding, DUAL_STRIDE, PULLS } from './binding.ts';
 import { bindVertex, type Segment } from './nearestBones.ts';
+import { pullsByBone } from './pullsByBone.ts';
 import { SCRATCH_LENGTH } from './rigidPart.ts';
 
 /** Nine per bone: the inverse of its turn at rest. */
@@ -50,6 +51,7 @@ function bind(bones: readonly Bone[], mesh: Mesh): Binding {
     indices,
     weights,
     skinBones,
+    pulls: pullsByBone(skinBones, indices, weights),
     restTurnInverse,
     restBase: Float64Array.from(bones.flatMap(({ rest }) => rest.base)),
     room: {

@@ -18,12 +18,20 @@ export interface Binding {
   readonly weights: Float64Array;
   /** The bones of role `skin`, in the document's order. */
   readonly skinBones: Int32Array;
+  /** The same weights, without those that are 0, listed by bone. */
+  readonly pulls: Pulls;
   /** Nine per bone, three columns: the inverse of its turn at rest. */
   readonly restTurnInverse: Float64Array;
   /** Three per bone: its base at rest, rig space, metres. */
   readonly restBase: Float64Array;
   /** What skinning works out per bone, kept so that it allocates nothing: one binding skins one pose at a time. */
   readonly room: SkinningRoom;
+}
+
+/** For each skin bone the vertices it pulls at, as places in `positions`, and how strongly. */
+export interface Pulls {
+  readonly vertices: readonly Int32Array[];
+  readonly weights: readonly Float64Array[];
 }
 
 export interface SkinningRoom {

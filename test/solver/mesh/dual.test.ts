@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Quat, Vec3 } from '../../../src/solver/index.ts';
-import { bindMesh, skinMesh } from '../../../src/solver/index.ts';
+import { bindMesh, skinMesh, withWeights } from '../../../src/solver/index.ts';
 import type { Binding } from '../../../src/solver/mesh/binding.ts';
 import { blendDual } from '../../../src/solver/mesh/dual.ts';
 import { applyDual, writeDual } from '../../../src/solver/mesh/dualQuaternion.ts';
@@ -13,7 +13,8 @@ import { aboutZ, packed, rigOf, skinBone, worldOf } from './worlds.ts';
 function ring(skinning: 'linear' | 'dual', w = 0.5): Binding {
   const bones = [skinBone('still', [0, 0, 0]), skinBone('turned', [0, 0, 0])];
   const binding = bindMesh(rigOf(bones, { positions: [1, 0, 0], triangles: [], skinning }))!;
-  return { ...binding, weights: Float64Array.of(1 - w, w, 0, 0) };
+  const weights = Float64Array.of(1 - w, w, 0, 0);
+  return withWeights(binding, { indices: binding.indices, weights });
 }
 
 function twisted(skinning: 'linear' | 'dual', degrees: number, w = 0.5) {

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { type Binding, bindMesh } from '../../../src/solver/index.ts';
+import { type Binding, bindMesh, withWeights } from '../../../src/solver/index.ts';
 import { rigOf, skinBone } from './worlds.ts';
 
 const gltf = JSON.parse(readFileSync(new URL('../../data/SimpleSkin.gltf', import.meta.url), 'utf8'));
@@ -19,9 +19,9 @@ export function simpleSkin(skinning: 'linear' | 'dual' = 'linear'): Binding {
   const pulls = bytesOf(1);
   const positions = Array.from({ length: 3 * VERTICES }, (_, i) => strip.getFloat32(48 + 4 * i, true));
   const rig = rigOf([skinBone('root', [0, 0, 0]), skinBone('bend', [0, 1, 0])], { positions, triangles: [], skinning });
-  return {
-    ...bindMesh(rig)!,
-    indices: Int32Array.from(vertices.flatMap((v) => four.map((k) => pulls.getUint16(16 * v + 2 * k, true)))),
-    weights: Float64Array.from(vertices.flatMap((v) => four.map((k) => pulls.getFloat32(160 + 16 * v + 4 * k, true)))),
-  };
+  const indices = Int32Array.from(vertices.flatMap((v) => four.map((k) => pulls.getUint16(16 * v + 2 * k, true))));
+  const weights = Float64Array.from(
+    vertices.flatMap((v) => four.map((k) => pulls.getFloat32(160 + 16 * v + 4 * k, true))),
+  );
+  return withWeights(bindMesh(rig)!, { indices, weights });
 }
