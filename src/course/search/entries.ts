@@ -1,9 +1,11 @@
 import { getCollection } from 'astro:content';
+import numbers from '../../../content/numbers.json';
+import { numbersSchema } from '../numbers/schema.ts';
 import { addressOf, writtenLessons } from '../site/lessons.ts';
 import { slug } from '../site/slug.ts';
 import { plainText } from './plainText.ts';
 
-/** One thing that can be found: a part of a lesson, or a word of the glossary. */
+/** One thing that can be found: a part of a lesson, a word of the glossary, or a number. */
 export interface SearchEntry {
   id: number;
   title: string;
@@ -32,7 +34,16 @@ export async function searchEntries(): Promise<SearchEntry[]> {
     address: `/glossary/#${id}`,
     text: [data.means, ...data.others].join(' '),
   }));
-  return [...lessons, ...words].map((entry, id) => ({ id, ...entry }));
+  const facts = numbersSchema
+    .parse(numbers)
+    .flatMap(({ id, title, rows }) =>
+      rows.map(({ what, value, use }) => ({
+        title: `${title}: ${what}`,
+        address: `/numbers/#${id}`,
+        text: `${value}. ${use}`,
+      })),
+    );
+  return [...lessons, ...words, ...facts].map((entry, id) => ({ id, ...entry }));
 }
 
 /** The parts of a lesson under its own second-level headings. */
