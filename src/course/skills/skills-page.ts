@@ -1,0 +1,84 @@
+import type { Attempt } from '../../skills/attempt.ts';
+import { attemptsDocument, readAttempts } from '../../skills/attemptsFile.ts';
+import type { Course } from '../../skills/course.ts';
+import { merged } from '../../skills/merge.ts';
+import { sheetOf } from '../../skills/sheet.ts';
+import { keepAttempts, keptAttempts } from '../../workbench/keep/attempts.ts';
+import { saveFile } from '../../workbench/keep/saveFile.ts';
+import { fetchCourse } from './addresses.ts';
+import { showSheet } from './show-sheet.ts';
+
+/** Counts what the browser keeps of the learner's proofs and shows it; files take it from one browser to another. */
+const told = document.querySelector<HTMLElement>('#skills-told')!;
+const alarm = document.querySelector<HTMLElement>('#skills-alarm')!;
+const field = document.querySelector<HTMLInputElement>('#skills-file')!;
+
+let course: Course;
+let attempts: Attempt[] = [];
+
+async function begin(): Promise<void> {
+  course = await fetchCourse();
+  await takeKept();
+  document.querySelector('#skills')!.classList.add('ready');
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void takeKept();
+  });
+}
+
+/** What is held here alone, read from a file where nothing can be kept, stays beside what is kept. */
+async function takeKept(): Promise<void> {
+  try {
+    attempts = merged(attempts, await keptAttempts());
+  } catch {
+    warn(
+      'This browser does not let the page store anything, so what you prove is not counted. You can open a file from another browser and see what it holds.',
+    );
+  }
+  showSheet(sheetOf(course, attempts, Date.now()), Date.now());
+}
+
+async function open(file: File): Promise<void> {
+  const read = readAttempts(await file.text());
+  if (!read.ok) {
+    const { place, found, expected } = read.refusal;
+    return warn(
+      `The file cannot be used, and nothing has been changed. At ${place || 'the whole file'}: found ${found}, expected ${expected}.`,
+    );
+  }
+  const before = attempts.length;
+  attempts = merged(attempts, read.value);
+  const counts = `The file holds ${proofs(read.value.length)}, ${attempts.length - before} of them new.`;
+  showSheet(sheetOf(course, attempts, Date.now()), Date.now());
+  try {
+    await keepAttempts(read.value);
+    say(counts);
+  } catch {
+    warn(`${counts} They are shown here, but this browser does not keep them.`);
+  }
+}
+
+const proofs = (count: number) => (count === 1 ? '1 proof' : `${count} proofs`);
+
+function say(words: string): void {
+  told.textContent = words;
+  alarm.textContent = '';
+}
+
+function warn(words: string): void {
+  told.textContent = '';
+  alarm.textContent = words;
+}
+
+document.querySelector('#skills-save')!.addEventListener('click', () => {
+  saveFile('counterpose-skills.json', attemptsDocument(attempts));
+  say(`${proofs(attempts.length)} saved.`);
+});
+document.querySelector('#skills-open')!.addEventListener('click', () => field.click());
+field.addEventListener('change', () => {
+  const [file] = field.files ?? [];
+  if (file) void open(file);
+  // The same file may be chosen again once it has been mended.
+  field.value = '';
+});
+
+begin().catch(() => warn('The list of skills could not be loaded. Reload the page to try once more.'));
