@@ -19,6 +19,25 @@ const pair = (x, gaze, radius) => [
 
 const crested = (middle, gaze, crest) => [{ middle, radius: 0.08, gaze, crest }];
 
+/** Two balls that look ahead and a skull behind them, laid as the head is: turned about y, or tilted about the neck, by 3 to 4. */
+const faced = (x, lay) => [
+  { middle: lay([x, 0.3, 0]), radius: 0.02, gaze: lay(FORWARD, true) },
+  { middle: lay([-x, 0.3, 0]), radius: 0.02, gaze: lay(FORWARD, true) },
+  { middle: lay([0, 0.3, -0.12]), radius: 0.06, gaze: lay([0, 1, 0], true) },
+];
+const straight = (at) => at;
+const yawed = ([x, y, z]) => [0.8 * x + 0.6 * z, y, 0.8 * z - 0.6 * x];
+const rolled = ([x, y, z], isWay = false) => {
+  const up = isWay ? y : y - 0.2;
+  return [0.8 * x - 0.6 * up, (isWay ? 0 : 0.2) + 0.6 * x + 0.8 * up, z];
+};
+const faces = {
+  otter: faced(0.03, straight),
+  toad: faced(0.07, straight),
+  'otter-turned': faced(0.03, yawed),
+  'toad-tilted': faced(0.07, rolled),
+};
+
 const meshes = {
   flinch: { ahead: carved(FORWARD), outward: carved(OUTWARD), high: carved(HIGH) },
   'ball-in-its-socket': { ahead: carved(FORWARD), outward: carved(OUTWARD), high: carved(HIGH) },
@@ -32,6 +51,7 @@ const meshes = {
     toad: pair(0.06, OUTWARD, 0.015),
     high: pair(0.03, HIGH, 0.012),
   },
+  'gaze-rig': faces,
   'over-the-top': { head: crested([0, 1.5, 0], HIGH, [0, 0.8, -0.6]) },
 };
 
