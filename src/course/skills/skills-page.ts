@@ -9,8 +9,10 @@ import { fetchCourse } from './addresses.ts';
 import { showSheet } from './show-sheet.ts';
 
 /** Counts what the browser keeps of the learner's proofs and shows it; files take it from one browser to another. */
-const told = document.querySelector<HTMLElement>('#skills-told')!;
-const alarm = document.querySelector<HTMLElement>('#skills-alarm')!;
+const sheet = document.querySelector('#skills')!;
+const alarm = document.querySelector('#skills-alarm')!;
+const told = document.querySelector('#skills-told')!;
+const refusal = document.querySelector('#skills-refusal')!;
 const field = document.querySelector<HTMLInputElement>('#skills-file')!;
 
 let course: Course;
@@ -19,7 +21,7 @@ let attempts: Attempt[] = [];
 async function begin(): Promise<void> {
   course = await fetchCourse();
   await takeKept();
-  document.querySelector('#skills')!.classList.add('ready');
+  sheet.classList.add('ready');
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void takeKept();
   });
@@ -30,30 +32,34 @@ async function takeKept(): Promise<void> {
   try {
     attempts = merged(attempts, await keptAttempts());
   } catch {
-    warn(
-      'This browser does not let the page store anything, so what you prove is not counted. You can open a file from another browser and see what it holds.',
-    );
+    alarm.textContent =
+      'This browser does not let the page store anything, so what you prove is not counted. You can open a file from another browser and see what it holds.';
   }
-  showSheet(sheetOf(course, attempts, Date.now()), Date.now());
+  show();
+}
+
+function show(): void {
+  const now = Date.now();
+  showSheet(sheetOf(course, attempts, now), now);
 }
 
 async function open(file: File): Promise<void> {
   const read = readAttempts(await file.text());
   if (!read.ok) {
     const { place, found, expected } = read.refusal;
-    return warn(
+    return refuse(
       `The file cannot be used, and nothing has been changed. At ${place || 'the whole file'}: found ${found}, expected ${expected}.`,
     );
   }
   const before = attempts.length;
   attempts = merged(attempts, read.value);
   const counts = `The file holds ${proofs(read.value.length)}, ${attempts.length - before} of them new.`;
-  showSheet(sheetOf(course, attempts, Date.now()), Date.now());
+  show();
   try {
     await keepAttempts(read.value);
     say(counts);
   } catch {
-    warn(`${counts} They are shown here, but this browser does not keep them.`);
+    refuse(`${counts} They are shown here, but this browser does not keep them.`);
   }
 }
 
@@ -61,12 +67,12 @@ const proofs = (count: number) => (count === 1 ? '1 proof' : `${count} proofs`);
 
 function say(words: string): void {
   told.textContent = words;
-  alarm.textContent = '';
+  refusal.textContent = '';
 }
 
-function warn(words: string): void {
+function refuse(words: string): void {
   told.textContent = '';
-  alarm.textContent = words;
+  refusal.textContent = words;
 }
 
 document.querySelector('#skills-save')!.addEventListener('click', () => {
@@ -81,4 +87,7 @@ field.addEventListener('change', () => {
   field.value = '';
 });
 
-begin().catch(() => warn('The list of skills could not be loaded. Reload the page to try once more.'));
+begin().catch(() => {
+  sheet.classList.add('failed');
+  alarm.textContent = 'The list of exercises could not be loaded. Reload the page to try once more.';
+});

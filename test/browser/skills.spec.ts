@@ -1,0 +1,264 @@
+import { readFileSync } from 'node:fs';
+import type { Attempt } from '../../src/skills/attempt.ts';
+import { addAim } from './support/answers.ts';
+import { expectAxeClean } from './support/axe.ts';
+import { byClicks } from './support/hand.ts';
+import { expect, type Page, test } from './support/test.ts';
+import { THEMES } from './support/themes.ts';
+import { button, expectAllMet, expectOpen, openExercise, openFile, savedFile } from './support/workbench.ts';
+
+const AIM = 'Aim a bone at a thing';
+
+const row = (page: Page, skill: string) => page.getByRole('row').filter({ hasText: skill });
+
+async function openSkills(page: Page): Promise<void> {
+  await page.goto('skills/');
+  await expect(page.getByRole('heading', { name: 'Due for review' })).toBeVisible();
+}
+
+/** The attempts that the browser keeps, read past the page. */
+function keptAttempts(page: Page): Promise<Attempt[]> {
+  return page.evaluate(async () => {
+    const asked = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((done, failed) => {
+        request.onsuccess = () => done(request.result);
+        request.onerror = () => failed(request.error);
+      });
+    const database = await asked(indexedDB.open('counterpose'));
+    const all = await asked(database.transaction('attempts').objectStore('attempts').getAll());
+    database.close();
+    return all;
+  });
+}
+
+/** Three passes of the first skill of lesson 3.1, so many days ago. */
+function mastered(daysAgo: number): Attempt[] {
+  const when = Date.now() - daysAgo * 86_400_000;
+  return [0, 1, 2].map((seed) => {
+    return { skills: ['shortest-turn'], exercise: 'one-vane', seed, when: when + seed, passed: true, aided: false };
+  });
+}
+
+const fileOf = (attempts: Attempt[]) => JSON.stringify({ format: 'counterpose/attempts', version: 1, attempts });
+
+test('an exercise that is solved is counted, the next variant is offered, and three in a row are mastery', async ({
+  page,
+}) => {
+  await openSkills(page);
+  await expect(row(page, AIM)).toContainText('not begun');
+  for (const [seed, bone, target] of [
+    [0, 'vane_left', 'kite'],
+    [1, 'vane_right', 'kite'],
+  ] as const) {
+    await row(page, AIM).getByRole('link', { name: 'One vane' }).click();
+    await expectOpen(page);
+    await addAim(page, byClicks, bone, target);
+    await byClicks.press(button(page, 'Prove it'));
+    await expectAllMet(page);
+    await expect.poll(async () => (await keptAttempts(page)).length).toBe(seed + 1);
+    await openSkills(page);
+    await expect(row(page, AIM)).toContainText(`under way: ${seed + 1} of 3 in a row`);
+  }
+  const kept = await keptAttempts(page);
+  expect(kept).toMatchObject([0, 1].map((seed) => ({ exercise: 'one-vane', seed, passed: true, aided: false })));
+
+  await openFile(page, 'counterpose-skills.json', fileOf(mastered(0).slice(2)));
+  await expect(page.getByRole('status')).toContainText('The file holds 1 proof, 1 of them new.');
+  await expect(row(page, AIM)).toContainText('known; review on');
+  await page.reload();
+  await expect(row(page, AIM)).toContainText('known; review on');
+});
+
+test('the page of a variant tells of that variant', async ({ page }) => {
+  await page.goto('exercises/one-vane/?seed=3');
+  await expectOpen(page);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('One vane, one gull');
+  await expect(page.locator('.task')).toContainText('Make board_right point at the gull');
+  await expect(page).toHaveTitle('One vane, one gull · Counterpose');
+});
+
+test('a prediction goes over to the drawing that is asked for, and stays with what was drawn after it', async ({
+  page,
+}) => {
+  await openExercise(page, 'how-high-the-hook');
+  await page.goto('exercises/how-high-the-hook/?seed=5');
+  await expectOpen(page);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('How high the masthead');
+  await expect(page.getByText('This drawing has numbers of its own')).toHaveCount(0);
+  for (const field of await page.getByRole('region', { name: 'Your answer' }).getByRole('spinbutton').all()) {
+    await field.fill('100');
+    await field.blur();
+  }
+  await byClicks.press(button(page, 'Prove it'));
+  await byClicks.press(button(page, 'Draw another'));
+  await expect(page.getByText('This drawing has numbers of its own')).toBeVisible();
+  await page.reload();
+  await expectOpen(page);
+  await expect(page.getByText('This drawing has numbers of its own')).toBeVisible();
+  expect(await keptAttempts(page)).toMatchObject([{ exercise: 'how-high-the-hook', seed: 5, passed: false }]);
+});
+
+test('a proof with a hint is aided', async ({ page }) => {
+  await openExercise(page, 'one-vane');
+  await byClicks.press(button(page, 'A hint'));
+  await byClicks.choose(page.getByLabel('your guess before the hint'), 'I cannot tell');
+  await byClicks.press(button(page, 'Open the hint'));
+  await addAim(page, byClicks, 'vane_left', 'kite');
+  await byClicks.press(button(page, 'Prove it'));
+  await expectAllMet(page);
+  await expect.poll(() => keptAttempts(page)).toMatchObject([{ passed: true, aided: true }]);
+  await openSkills(page);
+  await expect(row(page, AIM)).toContainText('under way: 0 of 3 in a row');
+});
+
+test('what is due is offered for a rebuild in a variant that has not been tried', async ({ page }) => {
+  await openSkills(page);
+  await openFile(page, 'counterpose-skills.json', fileOf(mastered(30)));
+  const due = page.locator('#skills-due');
+  await expect(due).toContainText(`${AIM}: rebuild One vane, one gull, about 2 minutes.`);
+  await expect(row(page, AIM)).toContainText('known; due for review since');
+  await due.getByRole('link').click();
+  await expectOpen(page);
+  await expect(page).toHaveURL(/exercises\/one-vane\/index\.html\?seed=3$/);
+});
+
+test('after ten tries without mastery the way back to the lesson is offered', async ({ page }) => {
+  const [one] = mastered(1);
+  await openSkills(page);
+  const failed = Array.from({ length: 10 }, (_, i) => ({ ...one!, when: one!.when + i, passed: false }));
+  await openFile(page, 'counterpose-skills.json', fileOf(failed));
+  await expect(row(page, AIM)).toContainText('ten tries have not been enough');
+  await expect(row(page, AIM).getByRole('link', { name: 'card' })).toHaveAttribute('href', /#card$/);
+  await row(page, AIM).getByRole('link', { name: 'worked example of 3.1' }).click();
+  await expect(page.getByRole('heading', { name: /Worked example/ })).toBeInViewport();
+});
+
+test('saved, cleared and opened again it is the same; opened twice nothing is counted twice', async ({ page }) => {
+  await openSkills(page);
+  await openFile(page, 'counterpose-skills.json', fileOf(mastered(30)));
+  await expect(page.getByRole('status')).toContainText('3 of them new');
+  const { name, path } = await savedFile(page, () => button(page, 'Save to a file').click());
+  expect(name).toBe('counterpose-skills.json');
+  const before = await keptAttempts(page);
+  expect(before.length).toBe(3);
+
+  await page.evaluate(() => indexedDB.deleteDatabase('counterpose'));
+  await page.reload();
+  await expect(row(page, AIM)).toContainText('not begun');
+  for (const counts of ['3 of them new', '0 of them new']) {
+    await openFile(page, 'again.json', readFileSync(path, 'utf8'));
+    await expect(page.getByRole('status')).toContainText(`The file holds 3 proofs, ${counts}.`);
+    expect(await keptAttempts(page)).toEqual(before);
+  }
+});
+
+test('a file that cannot be used is refused with its place, and nothing changes', async ({ page }) => {
+  await openSkills(page);
+  await openFile(page, 'good.json', fileOf(mastered(0)));
+  await expect(row(page, AIM)).toContainText('known');
+  await openFile(page, 'bad.json', fileOf([{ ...mastered(0)[0]!, seed: 0.5 }]));
+  await expect(page.getByRole('alert').filter({ hasText: 'cannot be used' })).toContainText(
+    'nothing has been changed. At /attempts/0/seed: found 0.5, expected a seed',
+  );
+  await expect(row(page, AIM)).toContainText('known');
+  expect((await keptAttempts(page)).length).toBe(3);
+});
+
+test('what version 1 of the database kept is still there, and its proofs are counted', async ({ page }) => {
+  await page.goto('contents/');
+  await page.evaluate(async () => {
+    const request = indexedDB.open('counterpose', 1);
+    await new Promise<void>((done) => {
+      request.onupgradeneeded = () => {
+        const works = request.result.createObjectStore('works', { keyPath: 'key' });
+        const drafts = request.result.createObjectStore('drafts');
+        request.result.createObjectStore('steps');
+        const result = { outcome: 'graded', exercise: 'one-vane', seed: 0, passed: true };
+        works.put({ key: 'one-vane/0', schema: 1, proofs: [{ when: 5, result }], hints: [] });
+        drafts.put({ parts: {} }, 'one-vane/0');
+      };
+      request.onsuccess = () => done();
+    });
+    request.result.close();
+  });
+  await openSkills(page);
+  await expect(row(page, AIM)).toContainText('under way: 1 of 3 in a row');
+  const works = await page.evaluate(
+    () =>
+      new Promise((done) => {
+        const request = indexedDB.open('counterpose');
+        request.onsuccess = () => {
+          const asked = request.result.transaction('works').objectStore('works').getAllKeys();
+          asked.onsuccess = () => done([request.result.version, asked.result]);
+        };
+      }),
+  );
+  expect(works).toEqual([2, ['one-vane/0']]);
+});
+
+test.describe('where storage is forbidden', () => {
+  test.beforeEach(({ context }) =>
+    context.addInitScript(() => {
+      Object.defineProperty(globalThis, 'indexedDB', {
+        get: () => {
+          throw new DOMException('Storage is forbidden.', 'SecurityError');
+        },
+      });
+    }),
+  );
+
+  test('it is told, and a file can still be looked at', async ({ page }) => {
+    await openSkills(page);
+    await expect(page.getByRole('alert').first()).toContainText('does not let the page store anything');
+    await openFile(page, 'counterpose-skills.json', fileOf(mastered(0)));
+    await expect(page.getByRole('alert').last()).toContainText('this browser does not keep them');
+    await expect(row(page, AIM)).toContainText('known; review on');
+  });
+});
+
+test.describe('without scripts', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('the skills are named, and it is said what counting needs', async ({ page }) => {
+    await page.goto('skills/');
+    await expect(page.getByText('Counting needs scripts')).toBeVisible();
+    await expect(row(page, AIM)).toBeVisible();
+    await expect(button(page, 'Save to a file')).toBeHidden();
+  });
+});
+
+for (const theme of THEMES) {
+  test.describe(`filled, by ${theme}`, () => {
+    test.use({ theme });
+
+    test('fits a telephone, is open to everyone, and nothing moves as it is counted', async ({ page }) => {
+      for (const width of [360, 1280]) {
+        await page.setViewportSize({ width, height: 800 });
+        await openSkills(page);
+        await openFile(page, 'counterpose-skills.json', fileOf(mastered(30)));
+        await expect(page.getByRole('status')).toContainText('3 of them new');
+        await page.reload();
+        await expect(page.locator('#skills-due')).toContainText(AIM);
+        expect(await shiftIn(page), 'layout shift').toBe(0);
+        const { scrollWidth, clientWidth } = await page.evaluate(() => document.documentElement);
+        expect(scrollWidth).toBe(clientWidth);
+        await expectAxeClean(page, `skills, ${width} px wide, by ${theme}`);
+        await page.evaluate(() => indexedDB.deleteDatabase('counterpose'));
+      }
+    });
+  });
+}
+
+/** Layout Instability API, W3C: the sum of all shifts so far. */
+function shiftIn(page: Page): Promise<number> {
+  return page.evaluate(
+    () =>
+      new Promise<number>((done) => {
+        const observer = new PerformanceObserver((list) => {
+          done(list.getEntries().reduce((sum, entry) => sum + (entry as unknown as { value: number }).value, 0));
+        });
+        observer.observe({ type: 'layout-shift', buffered: true });
+        setTimeout(() => done(0), 500);
+      }),
+  );
+}
