@@ -1,19 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { meshVolume } from '../../src/grader/measure/volume.ts';
-import {
-  type Bone,
-  bindMesh,
-  compile,
-  createState,
-  evaluate,
-  type Pose,
-  packPose,
-  type Rig,
-  type SpanLink,
-  skinMesh,
-} from '../../src/solver/index.ts';
+import type { Bone, Pose, Rig, SpanLink } from '../../src/solver/index.ts';
 import { expectClose } from '../support/close.ts';
 import { exerciseFor } from '../support/exercises.ts';
+import { posedPoints } from './posedPoints.ts';
 import { moved, rigOf, solved } from './solved.ts';
 
 const folder = 'content/lessons/4.3-volume-kept-or-not';
@@ -21,20 +11,11 @@ const bellows = rigOf(`${folder}/bellows.json`);
 const bags = rigOf(`${folder}/two-bags.json`);
 const board = rigOf(`${folder}/bag-and-board.json`);
 
-/** The posed mesh: volume in cm³, and its largest x, centimetres. */
+/** The posed mesh: its volume in cm³, and its largest x in centimetres. */
 function meshOf(rig: Rig, pose: Pose) {
-  const compiled = compile(rig);
-  if (!compiled.ok) throw new Error('a cycle');
-  const state = createState(compiled.program);
-  evaluate(compiled.program, state, packPose(compiled.program, pose));
-  const points = new Float64Array(rig.mesh!.positions.length);
-  skinMesh(bindMesh(rig)!, state.world, points);
-  const along = (axis: number) => [...points].filter((_, i) => i % 3 === axis);
-  return {
-    volume: 1e6 * meshVolume(points, rig.mesh!.triangles),
-    wide: 100 * Math.max(...along(0)),
-    deep: 100 * along(2)[0]!,
-  };
+  const points = posedPoints(rig, pose);
+  const across = [...points].filter((_, i) => i % 3 === 0);
+  return { volume: 1e6 * meshVolume(points, rig.mesh!.triangles), wide: 100 * Math.max(...across) };
 }
 
 const belly = (rig: Rig, change: Partial<Bone>): Rig => ({
