@@ -46,7 +46,7 @@ function nextItem(row: Row, now: number): HTMLElement {
 function standsIn(row: Row, now: number): (Node | string)[] {
   const { standing, due, offer } = row;
   const words = element('span', standingWords(standing, now));
-  if (due) return [words, element('span', 'Rebuild ', offerLink(offer))];
+  if (due) return [words, element('span', 'rebuild ', offerLink(offer))];
   if (standing.is === 'known') return [words];
   return [words, element('span', ...whatToDo(row))];
 }
