@@ -13,35 +13,31 @@ export interface Offer {
 /** A review rebuilds something that takes no longer than this, where there is such an exercise. */
 export const REVIEW_MINUTES = 3;
 
-type Exercises = readonly [CourseExercise, ...CourseExercise[]];
-
 /**
- * What to try next for a skill: of its exercises that which has been passed the least, in the first variant that has not
- * been passed; one that was begun comes back as it was left.
+ * What to try next for a skill: of its exercises, of which there is at least one, that which has been passed the least,
+ * in the first variant that has not been passed; one that was begun comes back as it was left.
  */
-export function offerToLearn(exercises: Exercises, attempts: readonly Attempt[]): Offer {
+export function offerToLearn(exercises: readonly CourseExercise[], attempts: readonly Attempt[]): Offer {
   const passed = attempts.filter((attempt) => attempt.passed);
   return leastUsed(exercises, passed);
 }
 
 /** What to rebuild in a review: something small, in the first variant that has never been tried. */
-export function offerToReview(exercises: Exercises, attempts: readonly Attempt[]): Offer {
+export function offerToReview(exercises: readonly CourseExercise[], attempts: readonly Attempt[]): Offer {
   return leastUsed(smallOnes(exercises), attempts);
 }
 
 /** The exercises that are small enough to rebuild; the smallest of them all where none is. */
-export function smallOnes(exercises: Exercises): Exercises {
+export function smallOnes(exercises: readonly CourseExercise[]): CourseExercise[] {
   const least = Math.min(...exercises.map(({ minutes }) => minutes));
-  const small = exercises.filter(({ minutes }) => minutes <= Math.max(REVIEW_MINUTES, least));
-  return small as unknown as Exercises;
+  return exercises.filter(({ minutes }) => minutes <= Math.max(REVIEW_MINUTES, least));
 }
 
-function leastUsed(exercises: Exercises, used: readonly Attempt[]): Offer {
+function leastUsed(exercises: readonly CourseExercise[], used: readonly Attempt[]): Offer {
   const variants = new Set(used.map(variantOf));
-  const seedsOf = ({ id }: CourseExercise) => new Set(used.filter(({ exercise }) => exercise === id).map(variantOf));
-  const [{ id, titles, minutes }] = exercises.toSorted(
-    (a, b) => seedsOf(a).size - seedsOf(b).size,
-  ) as never as Exercises;
+  const countOf = ({ id }: CourseExercise) =>
+    new Set(used.filter(({ exercise }) => exercise === id).map(({ seed }) => seed)).size;
+  const { id, titles, minutes } = exercises.reduce((a, b) => (countOf(b) < countOf(a) ? b : a));
   let seed = 0;
   while (variants.has(variantOf({ exercise: id, seed }))) seed++;
   return { exercise: id, seed, title: titles[seed % titles.length]!, minutes };

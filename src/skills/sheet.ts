@@ -34,8 +34,8 @@ export function sheetOf(course: Course, attempts: readonly Attempt[], now: numbe
   const inOrder = merged(attempts);
   const byId = new Map(course.exercises.map((exercise) => [exercise.id, exercise]));
   const rows = SKILLS.flatMap((skill) => {
-    const [first, ...others] = course.exercises.filter(({ skills }) => skills.includes(skill.id));
-    return first ? [rowOf(skill, standingOf(skill.id, inOrder, byId), [first, ...others])] : [];
+    const exercises = course.exercises.filter(({ skills }) => skills.includes(skill.id));
+    return exercises.length > 0 ? [rowOf(skill, standingOf(skill.id, inOrder, byId), exercises)] : [];
   });
   return {
     rows,
@@ -43,7 +43,7 @@ export function sheetOf(course: Course, attempts: readonly Attempt[], now: numbe
     next: nextIn(course, rows),
   };
 
-  function rowOf(skill: Skill, standing: Standing, exercises: [CourseExercise, ...CourseExercise[]]): Row {
+  function rowOf(skill: Skill, standing: Standing, exercises: readonly CourseExercise[]): Row {
     const known = standing.is === 'known';
     return {
       skill,
