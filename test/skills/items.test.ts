@@ -57,7 +57,7 @@ describe.each(withExercises)('$id', ({ id }) => {
 });
 
 /** Nothing small to rebuild has been written for these yet, or, in chapter 6, is meant to be: the smallest is taken. */
-const LONG = ['one-holder', 'inverted-map', 'mirror', 'name', 'gaze-rig', 'limb-switch', 'crane', 'clinic', 'delivery'];
+const LONG = ['one-holder', 'mirror', 'name', 'limb-switch', 'crane', 'clinic', 'delivery'];
 
 test('every skill but those told of has something to rebuild in three minutes, by estimate', () => {
   const long = withExercises.filter(({ id }) => {
