@@ -1,3 +1,5 @@
+import type { OpenedAssignment } from '../delivery/assignment/readAssignment.ts';
+import { AssignmentGrader } from '../delivery/mark/gradeAnswer.ts';
 import {
   type Exercise,
   type Graded,
@@ -9,6 +11,7 @@ import {
   poseText,
   readAnswerText,
 } from '../grader/index.ts';
+import { readText } from '../solver/document/readText.ts';
 import type { Reading, Refusal } from '../solver/document/refusal.ts';
 import type { Exercises } from './content.ts';
 import { refusalLine } from './refusal.ts';
@@ -29,13 +32,18 @@ type Outcome = { ok: true; exercise: Exercise; result: Graded } | { ok: false; r
 
 const MARKINGS_KEPT = 64;
 
-/** Grades one answer after another; opens each exercise once a seed and keeps the last few, so memory stays bounded. */
+/**
+ * Grades one answer after another; opens each exercise once a seed and keeps the last few, so memory stays bounded.
+ * With an assignment, by the exercises and tolerances that it carries.
+ */
 export class AnswerGrader {
   readonly #exercises: Exercises;
+  readonly #assigned: AssignmentGrader | null;
   readonly #markings = new Map<string, Marking>();
 
-  constructor(exercises: Exercises) {
+  constructor(exercises: Exercises, assignment: OpenedAssignment | null = null) {
     this.#exercises = exercises;
+    this.#assigned = assignment && new AssignmentGrader(assignment);
   }
 
   /** The line, or the paragraph for people, that is printed for an answer. */
@@ -48,7 +56,7 @@ export class AnswerGrader {
   /** A fault of the course's content, or of the grader itself, is told of the answer it showed in, and stops no other. */
   #gradeGuarded(text: string): Outcome {
     try {
-      return this.#grade(text);
+      return this.#assigned ? this.#gradeAssigned(text, this.#assigned) : this.#grade(text);
     } catch (error) {
       const found = `a fault of the course, not of the answer: ${(error as Error).message}`;
       return { ok: false, refusal: { place: '', found, expected: 'an exercise that can grade it' } };
@@ -60,6 +68,15 @@ export class AnswerGrader {
     if (!reading.ok) return reading;
     const marking = this.#markingFor(reading.value.exercise, reading.value.seed)!;
     return { ok: true, exercise: marking.exercise, result: grade(marking, reading.value) };
+  }
+
+  #gradeAssigned(text: string, assigned: AssignmentGrader): Outcome {
+    const json = readText<unknown>(text, (value) => ({ ok: true, value }));
+    if (!json.ok) return json;
+    const graded = assigned.grade(json.value);
+    if (graded.outcome === 'unusable') return { ok: false, refusal: graded.refusal };
+    const { result } = graded;
+    return { ok: true, exercise: assigned.exerciseOf(result.exercise, result.seed)!, result };
   }
 
   #markingFor(id: string, seed: number): Marking | null {

@@ -23,6 +23,16 @@ export const VERBS: readonly VerbEntry[] = [
     load: async () => (await import('./verbs/grade.ts')).gradeVerb,
   },
   {
+    name: 'key',
+    says: 'a new key pair to sign assignments with',
+    load: async () => (await import('./verbs/key.ts')).keyVerb,
+  },
+  {
+    name: 'assignment',
+    says: 'an assignment from a plan, with the exercises it sets, signed',
+    load: async () => (await import('./verbs/assignment.ts')).assignmentVerb,
+  },
+  {
     name: 'new',
     says: 'the folder of a new lesson or exercise',
     load: async () => (await import('./verbs/new.ts')).newVerb,

@@ -1,5 +1,6 @@
 import { AnswerGrader, type GradedLine, type Named } from '../answerGrader.ts';
 import { readArguments } from '../arguments.ts';
+import { readAssignmentFile } from '../assignments.ts';
 import { Exercises } from '../content.ts';
 import { readTextFile } from '../files.ts';
 import { batchesOfLines } from '../lines.ts';
@@ -9,7 +10,11 @@ import { Progress } from '../progress.ts';
 import { UsageError } from '../refusal.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
 
-const OPTIONS = { json: { type: 'boolean' }, content: { type: 'string' } } as const;
+const OPTIONS = {
+  json: { type: 'boolean' },
+  content: { type: 'string' },
+  assignment: { type: 'string' },
+} as const;
 
 /** So few answers are graded sooner than threads start. */
 const FEW = 8;
@@ -17,14 +22,16 @@ const FEW = 8;
 /** Grades answers, one after another; one that cannot be used stops nothing. */
 export const gradeVerb: Verb = {
   help: `
-Usage: counterpose grade ANSWER.json… [--json] [--content DIR]
-       counterpose grade - [--json] [--content DIR]
+Usage: counterpose grade ANSWER.json… [--assignment A.json] [--json] [--content DIR]
+       counterpose grade - [--assignment A.json] [--json] [--content DIR]
 
 Proves each answer and prints its mark and, for every requirement, what was measured. "-" reads one answer a
 line from standard input. Exits with 2, after printing all, if any answer could not be used.
 
-  --json         one object a line, for machines
-  --content DIR  look in this folder of lessons and exercises too
+  --json               one object a line, for machines
+  --content DIR        look in this folder of lessons and exercises too
+  --assignment A.json  grade by the exercises and tolerances that this assignment carries, and flag answers to
+                       another variant than their learner's
 `,
   async run(args): Promise<ExitStatus> {
     const { values, positionals } = readArguments(args, OPTIONS);
@@ -32,11 +39,13 @@ line from standard input. Exits with 2, after printing all, if any answer could 
     const isStream = positionals.length === 1 && positionals[0] === '-';
     const answers = isStream ? answersOfStdin() : answersOfFiles(positionals);
     const json = values.json === true;
-    const exercises = new Exercises(values.content);
+    const { assignment, content: contentDir } = values;
+    const opened = assignment === undefined ? null : readAssignmentFile(assignment);
+    const exercises = new Exercises(contentDir);
     const lines =
       isStream || positionals.length > FEW
-        ? inOrder<Named, GradedLine>(threadUrl, { contentDir: values.content, json }, answers)
-        : oneByOne(new AnswerGrader(exercises), answers, json);
+        ? inOrder<Named, GradedLine>(threadUrl, { contentDir, assignment, json }, answers)
+        : oneByOne(new AnswerGrader(exercises, opened), answers, json);
     // What is printed on a terminal shows by itself how far it has come.
     const progress = process.stdout.isTTY ? null : new Progress(isStream ? null : positionals.length, 'answers graded');
     let status: ExitStatus = 0;

@@ -1,0 +1,140 @@
+import type { Assignment } from '../assignment/assignment.ts';
+import type { OpenedAssignment } from '../assignment/readAssignment.ts';
+import { chainStateOf } from '../submission/chain.ts';
+import { receiptOf } from '../submission/receipt.ts';
+import type { ChainState, Submission } from '../submission/submission.ts';
+import type { AssignmentGrader, GradedAnswer } from './gradeAnswer.ts';
+import { type Lateness, latenessOf } from './lateness.ts';
+
+/** What a submission is worth, exercise by exercise. Marks are shares, from 0 to 1. */
+export interface MarkedSubmission {
+  assignment: string;
+  learner: string;
+  exercises: MarkedExercise[];
+  /** Weighted mean of the exercises' marks, before anything is taken for being late. */
+  worth: number;
+  late: Lateness;
+  /** What counts. */
+  mark: number;
+  passed: boolean;
+  chain: ChainState;
+  receipt: string;
+  flags: SubmissionFlag[];
+}
+
+export interface MarkedExercise {
+  exercise: string;
+  weight: number;
+  /** Of the answer that counts; 0 where none does. */
+  mark: number;
+  passed: boolean;
+  /** Which of the answers counts; null where none can. */
+  counted: number | null;
+  answers: GradedAnswer[];
+}
+
+/** What an instructor should look at. Flags change no mark, except that answers beyond the attempts do not count. */
+export type SubmissionFlag =
+  | 'other-assignment'
+  | 'unsigned'
+  | 'unusable-answer'
+  | 'other-variant'
+  | 'edition-differs'
+  | 'late'
+  | 'too-late'
+  | 'early'
+  | 'chain-broken'
+  | 'chain-lacks-answers'
+  | 'not-assigned'
+  | 'too-many-attempts'
+  | 'names-another-learner';
+
+/**
+ * Marks one learner's submission.
+ * @param collected when it came in, by whoever collected it: ISO 8601 with a zone; null where nobody knows
+ */
+export function markSubmission(
+  opened: OpenedAssignment,
+  grader: AssignmentGrader,
+  submission: Submission,
+  collected: string | null,
+): MarkedSubmission {
+  const { assignment } = opened;
+  const answers = submission.answers.map((answer) => grader.grade(answer, submission.learner));
+  const exercises = assignment.exercises.map(({ id, weight }) =>
+    markExercise(id, weight, answers, assignment.attempts),
+  );
+  const weights = exercises.reduce((sum, { weight }) => sum + weight, 0);
+  const worth = exercises.reduce((sum, { weight, mark }) => sum + weight * mark, 0) / weights;
+  const late = latenessOf(assignment, collected);
+  const mark = Math.max(0, worth - late.taken);
+  const chain = chainStateOf(submission);
+  return {
+    assignment: submission.assignment,
+    learner: submission.learner,
+    exercises,
+    worth,
+    late,
+    mark,
+    passed: mark >= assignment.passMark,
+    chain,
+    receipt: receiptOf(submission),
+    flags: flagsOf(assignment, submission, answers, late, chain),
+  };
+}
+
+const exerciseOf = (one: GradedAnswer): string | null =>
+  one.outcome === 'graded' ? one.result.exercise : one.exercise;
+
+/** The best of the answers counts, of as many as are allowed, in the order in which they are handed in. */
+function markExercise(
+  exercise: string,
+  weight: number,
+  all: readonly GradedAnswer[],
+  attempts: number | undefined,
+): MarkedExercise {
+  const answers = all.filter((one) => exerciseOf(one) === exercise);
+  let counted: number | null = null;
+  answers.slice(0, attempts).forEach((one, i) => {
+    if (one.outcome === 'graded' && (counted === null || one.result.mark > markOf(answers[counted]!))) counted = i;
+  });
+  const best = counted === null ? null : answers[counted]!;
+  const passed = best?.outcome === 'graded' && best.result.passed;
+  return { exercise, weight, mark: best ? markOf(best) : 0, passed, counted, answers };
+}
+
+const markOf = (one: GradedAnswer): number => (one.outcome === 'graded' ? one.result.mark : 0);
+
+function flagsOf(
+  assignment: Assignment,
+  submission: Submission,
+  answers: readonly GradedAnswer[],
+  late: Lateness,
+  chain: ChainState,
+): SubmissionFlag[] {
+  const results = answers.flatMap((one) => (one.outcome === 'graded' ? [one.result] : []));
+  const has = (flag: (typeof results)[number]['flags'][number]) => results.some(({ flags }) => flags.includes(flag));
+  const ids = assignment.exercises.map(({ id }) => id);
+  const counts = ids.map((id) => answers.filter((one) => exerciseOf(one) === id).length);
+  const flags: [SubmissionFlag, boolean][] = [
+    ['other-assignment', submission.assignment !== assignment.id],
+    ['unsigned', has('unsigned')],
+    ['unusable-answer', answers.some(({ outcome }) => outcome === 'unusable')],
+    ['other-variant', has('seed-differs')],
+    ['edition-differs', has('edition-differs')],
+    ['early', late.state === 'early'],
+    ['late', late.state === 'late'],
+    ['too-late', late.state === 'too-late'],
+    ['chain-broken', chain === 'broken'],
+    ['chain-lacks-answers', chain === 'lacks-answers'],
+    ['not-assigned', answers.some((one) => !ids.includes(exerciseOf(one) ?? ''))],
+    ['too-many-attempts', counts.some((count) => count > (assignment.attempts ?? Number.POSITIVE_INFINITY))],
+    ['names-another-learner', submission.answers.some((answer) => namesAnother(answer, submission.learner))],
+  ];
+  return flags.flatMap(([flag, holds]) => (holds ? [flag] : []));
+}
+
+function namesAnother(answer: unknown, learner: string): boolean {
+  const named = (answer as { learner?: unknown } | null)?.learner;
+  return typeof named === 'string' && named !== learner;
+}
