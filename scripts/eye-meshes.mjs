@@ -52,6 +52,12 @@ const meshes = {
     high: pair(0.03, HIGH, 0.012),
   },
   'gaze-rig': faces,
+  'eyes-on-their-targets': faces,
+  'parallel-and-converge': faces,
+  'together-and-apart': faces,
+  'the-line-between': faces,
+  'one-eye-holds-on': faces,
+  'both-to-one-side': faces,
   'over-the-top': { head: crested([0, 1.5, 0], HIGH, [0, 0.8, -0.6]) },
 };
 
