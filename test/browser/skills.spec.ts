@@ -132,6 +132,25 @@ test('what version 1 of the database kept is still there, and its proofs are cou
   expect(works).toEqual([2, ['one-vane/0']]);
 });
 
+test('what a later version of the database holds is left alone, and it is told', async ({ page }) => {
+  await page.goto('contents/');
+  await page.evaluate(async () => {
+    const request = indexedDB.open('counterpose', 99);
+    await new Promise((done) => {
+      request.onsuccess = done;
+    });
+    request.result.close();
+  });
+  await openSkills(page);
+  await expect(page.getByRole('alert').first()).toContainText('made by a later version');
+  await openExercise(page, 'one-vane');
+  await expect(page.getByRole('alert')).toContainText('made by a later version');
+  await byClicks.press(button(page, 'Prove it'));
+  await expect(page.getByText('Proof done')).toBeAttached();
+  const databases = await page.evaluate(() => indexedDB.databases());
+  expect(databases).toEqual([{ name: 'counterpose', version: 99 }]);
+});
+
 test.describe('where storage is forbidden', () => {
   test.beforeEach(({ context }) =>
     context.addInitScript(() => {

@@ -4,6 +4,7 @@ import type { Course } from '../../skills/course.ts';
 import { merged } from '../../skills/merge.ts';
 import { sheetOf } from '../../skills/sheet.ts';
 import { keepAttempts, keptAttempts } from '../../workbench/keep/attempts.ts';
+import { isOfLaterVersion } from '../../workbench/keep/database.ts';
 import { saveFile } from '../../workbench/keep/saveFile.ts';
 import { fetchCourse } from './addresses.ts';
 import { showSheet } from './show-sheet.ts';
@@ -14,6 +15,11 @@ const alarm = document.querySelector('#skills-alarm')!;
 const told = document.querySelector('#skills-told')!;
 const refusal = document.querySelector('#skills-refusal')!;
 const field = document.querySelector<HTMLInputElement>('#skills-file')!;
+
+const FORBIDDEN =
+  'This browser does not let the page store anything, so what you prove is not counted. You can open a file from another browser and see what it holds.';
+const LATER_VERSION =
+  'What is kept here was made by a later version of the course and is left as it is. Open that version to see it counted.';
 
 let course: Course;
 let attempts: Attempt[] = [];
@@ -31,9 +37,8 @@ async function begin(): Promise<void> {
 async function takeKept(): Promise<void> {
   try {
     attempts = merged(attempts, await keptAttempts());
-  } catch {
-    alarm.textContent =
-      'This browser does not let the page store anything, so what you prove is not counted. You can open a file from another browser and see what it holds.';
+  } catch (error) {
+    alarm.textContent = isOfLaterVersion(error) ? LATER_VERSION : FORBIDDEN;
   }
   show();
 }

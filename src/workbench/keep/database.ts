@@ -30,6 +30,11 @@ export function openDatabase(): Promise<Database> {
   });
 }
 
+/** Whether opening failed because a later version of the course has kept something here. */
+export function isOfLaterVersion(error: unknown): boolean {
+  return error instanceof DOMException && error.name === 'VersionError';
+}
+
 export async function load(database: Database, key: string): Promise<Kept | undefined> {
   const transaction = database.transaction(['works', 'drafts', 'steps']);
   const [work, draft, steps] = await Promise.all([

@@ -2,7 +2,7 @@ import type { Step } from '../state/history.ts';
 import type { Session } from '../state/session.ts';
 import type { Store } from '../state/store.ts';
 import { isPoseAlone, sharedCount } from './changes.ts';
-import { type Database, load, openDatabase, save } from './database.ts';
+import { type Database, isOfLaterVersion, load, openDatabase, save } from './database.ts';
 import type { Keeping } from './keeping.ts';
 import { migrated, packed, unpacked } from './record.ts';
 import { openChannel } from './tabs.ts';
@@ -73,8 +73,8 @@ export function createKeeper(store: Store, about: { key: string; edition: string
     try {
       database = await openDatabase();
       await bringBack();
-    } catch {
-      become({ is: 'off', why: 'forbidden' });
+    } catch (error) {
+      become({ is: 'off', why: isOfLaterVersion(error) ? 'later-version' : 'forbidden' });
     }
   }
 
