@@ -25,12 +25,25 @@ export function assignmentOf(more: Partial<Plan> = {}): Assignment {
   return made.value;
 }
 
-/** The first reference of an exercise, answered by a learner in the learner's own variant. */
-export function answerOf(assignment: Assignment, learner: string, id: string, wrong = false): Record<string, unknown> {
-  const seed = seedOf(assignment.id, learner, id, 1);
+/** The first reference of an exercise, or its first wrong turn, answered by a learner in the learner's own variant. */
+export function answerOf(
+  assignment: Assignment,
+  learner: string,
+  id: string,
+  { wrong = false, attempt = 1 } = {},
+): Record<string, unknown> {
+  const seed = seedOf(assignment.id, learner, id, attempt);
   const exercise = new AssignmentGrader({ assignment, signedBy: null }).exerciseOf(id, seed)!;
   const work = wrong ? exercise.wrongTurns[0]! : exercise.references[0]!;
-  const head = { format: 'counterpose/answer', version: 1, exercise: id, edition: exercise.edition, seed, learner };
+  const head = {
+    format: 'counterpose/answer',
+    version: 1,
+    exercise: id,
+    edition: exercise.edition,
+    seed,
+    learner,
+    attempt,
+  };
   if (exercise.kind === 'build' || exercise.kind === 'repair')
     return { ...head, rig: work.rig, parts: work.parts ?? {} };
   return { ...head, response: { values: work.values } };

@@ -7,6 +7,7 @@ import { dictionary, fieldOf, list, needed, optional, record } from '../../solve
 import { exactly, name, number, numberFrom, text } from '../../solver/document/values.ts';
 import { quoted } from '../../solver/document/words.ts';
 import type { AssignedExercise, Assignment, CarriedExercise, LateRule } from './assignment.ts';
+import { checkTolerances } from './checkTolerances.ts';
 import { publicKey, thumbprintOf } from './keys.ts';
 import { isSignedBy, partsOf } from './sign.ts';
 import { millisecondsOf, time } from './time.ts';
@@ -75,17 +76,15 @@ export const readAssignment = (value: unknown): Reading<Assignment> => reading((
 
 function checked(assignment: Assignment): Assignment {
   const { exercises, opens, due, late } = assignment;
-  const definitions = new Map(assignment.carried.map(({ definition }) => [definition.id, definition]));
-  exercises.forEach(({ id, tolerances = {} }, i) => {
+  const carriedById = new Map(assignment.carried.map((one) => [one.definition.id, one]));
+  exercises.forEach((exercise, i) => {
+    const { id } = exercise;
     within(['exercises', i], () => {
-      const definition = definitions.get(id);
-      if (!definition) return refuse(quoted(id), 'an exercise that the assignment carries', ['id']);
-      if (exercises.findIndex((one) => one.id === id) < i)
+      const one = carriedById.get(id);
+      if (!one) return refuse(quoted(id), 'an exercise that the assignment carries', ['id']);
+      if (exercises.findIndex((other) => other.id === id) < i)
         refuse(`${quoted(id)} a second time`, 'each exercise once', ['id']);
-      const requirements = definition.requirements.map((one) => fieldOf(one, 'id'));
-      const stray = Object.keys(tolerances).find((key) => !requirements.includes(key));
-      if (stray !== undefined)
-        refuse(quoted(stray), `a requirement of ${id}: ${requirements.join(', ')}`, ['tolerances']);
+      checkTolerances(exercise, one);
     });
   });
   within(['due'], () => isAfter(opens, due) || refuseValue(due, `a time after it opens, ${opens}`));

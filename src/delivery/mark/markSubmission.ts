@@ -3,7 +3,8 @@ import type { OpenedAssignment } from '../assignment/readAssignment.ts';
 import { chainStateOf } from '../submission/chain.ts';
 import { receiptOf } from '../submission/receipt.ts';
 import type { ChainState, Submission } from '../submission/submission.ts';
-import type { AssignmentGrader, GradedAnswer } from './gradeAnswer.ts';
+import { seedAttempt } from '../variant/seed.ts';
+import type { AssignmentGrader, GradedAnswer, UsableAnswer } from './gradeAnswer.ts';
 import { type Lateness, latenessOf } from './lateness.ts';
 
 /** What a submission is worth, exercise by exercise. Marks are shares, from 0 to 1. */
@@ -33,6 +34,9 @@ export interface MarkedExercise {
   answers: GradedAnswer[];
 }
 
+/** Which of the answers to an exercise counts, of as many as are allowed. */
+export type Counts = 'best' | 'last';
+
 /** What an instructor should look at. Flags change no mark, except that answers beyond the attempts do not count. */
 export type SubmissionFlag =
   | 'other-assignment'
@@ -58,11 +62,12 @@ export function markSubmission(
   grader: AssignmentGrader,
   submission: Submission,
   collected: string | null,
+  counts: Counts = 'best',
 ): MarkedSubmission {
   const { assignment } = opened;
   const answers = submission.answers.map((answer) => grader.grade(answer, submission.learner));
   const exercises = assignment.exercises.map(({ id, weight }) =>
-    markExercise(id, weight, answers, assignment.attempts),
+    markExercise({ id, weight }, answers, assignment.attempts, counts),
   );
   const weights = exercises.reduce((sum, { weight }) => sum + weight, 0);
   const worth = exercises.reduce((sum, { weight, mark }) => sum + weight * mark, 0) / weights;
@@ -86,22 +91,27 @@ export function markSubmission(
 const exerciseOf = (one: GradedAnswer): string | null =>
   one.outcome === 'graded' ? one.result.exercise : one.exercise;
 
-/** The best of the answers counts, of as many as are allowed, in the order in which they are handed in. */
+/** Answers count in the order in which they are handed in, as many as are allowed; one that cannot be used is one of them. */
 function markExercise(
-  exercise: string,
-  weight: number,
+  { id, weight }: { id: string; weight: number },
   all: readonly GradedAnswer[],
   attempts: number | undefined,
+  counts: Counts,
 ): MarkedExercise {
-  const answers = all.filter((one) => exerciseOf(one) === exercise);
+  const answers = all.filter((one) => exerciseOf(one) === id);
   let counted: number | null = null;
   answers.slice(0, attempts).forEach((one, i) => {
-    if (one.outcome === 'graded' && (counted === null || one.result.mark > markOf(answers[counted]!))) counted = i;
+    if (one.outcome === 'unusable' || isRedrawnBeyond(one, attempts)) return;
+    if (counted === null || counts === 'last' || one.result.mark > markOf(answers[counted]!)) counted = i;
   });
-  const best = counted === null ? null : answers[counted]!;
-  const passed = best?.outcome === 'graded' && best.result.passed;
-  return { exercise, weight, mark: best ? markOf(best) : 0, passed, counted, answers };
+  const chosen = counted === null ? null : answers[counted]!;
+  const passed = chosen?.outcome === 'graded' && chosen.result.passed;
+  return { exercise: id, weight, mark: chosen ? markOf(chosen) : 0, passed, counted, answers };
 }
+
+/** Where each attempt is another drawing, nobody may pick an easy one from beyond the attempts. */
+const isRedrawnBeyond = ({ attempt, result }: UsableAnswer, attempts = Number.POSITIVE_INFINITY): boolean =>
+  seedAttempt(result.exerciseKind, attempt) > attempts;
 
 const markOf = (one: GradedAnswer): number => (one.outcome === 'graded' ? one.result.mark : 0);
 
@@ -115,7 +125,6 @@ function flagsOf(
   const results = answers.flatMap((one) => (one.outcome === 'graded' ? [one.result] : []));
   const has = (flag: (typeof results)[number]['flags'][number]) => results.some(({ flags }) => flags.includes(flag));
   const ids = assignment.exercises.map(({ id }) => id);
-  const counts = ids.map((id) => answers.filter((one) => exerciseOf(one) === id).length);
   const flags: [SubmissionFlag, boolean][] = [
     ['other-assignment', submission.assignment !== assignment.id],
     ['unsigned', has('unsigned')],
@@ -128,10 +137,19 @@ function flagsOf(
     ['chain-broken', chain === 'broken'],
     ['chain-lacks-answers', chain === 'lacks-answers'],
     ['not-assigned', answers.some((one) => !ids.includes(exerciseOf(one) ?? ''))],
-    ['too-many-attempts', counts.some((count) => count > (assignment.attempts ?? Number.POSITIVE_INFINITY))],
+    ['too-many-attempts', hasTooMany(assignment, answers)],
     ['names-another-learner', submission.answers.some((answer) => namesAnother(answer, submission.learner))],
   ];
   return flags.flatMap(([flag, holds]) => (holds ? [flag] : []));
+}
+
+function hasTooMany({ exercises, attempts }: Assignment, answers: readonly GradedAnswer[]): boolean {
+  if (attempts === undefined) return false;
+  const isOver = (id: string) => answers.filter((one) => exerciseOf(one) === id).length > attempts;
+  return (
+    exercises.some(({ id }) => isOver(id)) ||
+    answers.some((one) => one.outcome === 'graded' && isRedrawnBeyond(one, attempts))
+  );
 }
 
 function namesAnother(answer: unknown, learner: string): boolean {

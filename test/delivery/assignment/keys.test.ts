@@ -6,7 +6,7 @@ import { isSignedBy, partsOf, sign } from '../../../src/delivery/assignment/sign
 import { fromBase64url } from '../../../src/delivery/base64url.ts';
 import { assignmentOf } from '../support.ts';
 
-/** RFC 8037, appendix A.1 and A.3 (from memory; the library agrees). */
+/** RFC 8037, appendix A.1 and A.3, as public test suites of other implementations repeat them. */
 const D = 'nWGxne_9WmC6hEr0kuwsxERJxWl7MmkZcDusAxyuf2A';
 const X = '11qYAYKxCrfVS_7TyWQHOg7hcvPapiMlrwIaaPcHURo';
 const THUMBPRINT = 'kPrK_qmxVWaYVA9wwBF6Iuo3vVzz7TxHCTwXBygrS4k';
@@ -19,7 +19,7 @@ test('the public half and the thumbprint of RFC 8037', async () => {
   expect(thumbprintText(pair).replaceAll(' ', '')).toBe(THUMBPRINT);
 });
 
-/** RFC 8037, appendix A.4 (from memory). */
+/** RFC 8037, appendix A.4, as public test suites of other implementations repeat it. */
 test('the signature of RFC 8037', () => {
   const jws =
     'eyJhbGciOiJFZERTQSJ9.RXhhbXBsZSBvZiBFZDI1NTE5IHNpZ25pbmc.' +

@@ -5,6 +5,7 @@ import { makeAssignment } from '../../../src/delivery/assignment/makeAssignment.
 import { readAssignment, readAssignmentText } from '../../../src/delivery/assignment/readAssignment.ts';
 import { sign } from '../../../src/delivery/assignment/sign.ts';
 import { base64url } from '../../../src/delivery/base64url.ts';
+import { assignedMarking } from '../../../src/delivery/mark/markings.ts';
 import { assignmentOf, definitionOf, PLAN } from '../support.ts';
 
 const pair = makeKey(new Uint8Array(32).fill(7));
@@ -109,6 +110,19 @@ describe('a plain assignment', () => {
     ],
   ])('is refused with %s', (_, change, place) => {
     expect(changed(change)?.place).toBe(place);
+  });
+
+  test('is refused with a tolerance of a gate, in words, and read with one of another requirement', () => {
+    const { gates, exercise } = assignedMarking(definitionOf('one-vane'), {}, { edition: 'e', seed: 0 });
+    const [gate] = [...gates];
+    const earning = exercise.requirements.find(({ id }) => !gates.has(id))!;
+    const withTolerance = (id: string) => changed((one) => Object.assign(firstOf(one), { tolerances: { [id]: 2 } }));
+    expect(withTolerance(gate!)).toMatchObject({
+      place: '/exercises/0/tolerances',
+      found: `"${gate}", a gate`,
+      expected: expect.stringContaining(earning.id),
+    });
+    expect(withTolerance(earning.id)).toBeNull();
   });
 
   test('is refused where an exercise cannot be opened, in words', () => {

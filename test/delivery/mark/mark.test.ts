@@ -27,7 +27,7 @@ function marked(
 const assignment = assignmentOf();
 const vane = answerOf(assignment, 'otter-7', 'one-vane');
 const hook = answerOf(assignment, 'otter-7', 'how-high-the-hook');
-const wrongVane = answerOf(assignment, 'otter-7', 'one-vane', true);
+const wrongVane = answerOf(assignment, 'otter-7', 'one-vane', { wrong: true });
 
 describe('the mark of a submission', () => {
   test('is whole for references, in the learner’s own variants', () => {
@@ -47,6 +47,28 @@ describe('the mark of a submission', () => {
     const one = marked([wrongVane, vane, hook], { more: { attempts: 1 } });
     expect(one.flags).toEqual(['too-many-attempts']);
     expect(one.exercises[0]!.mark).toBeLessThan(1);
+  });
+
+  test('counts the last answer where that is the rule', () => {
+    const opened = { assignment, signedBy: 'somebody' };
+    const submission: Submission = {
+      format: 'counterpose/submission',
+      version: 1,
+      assignment: 'quay-week-1',
+      learner: 'otter-7',
+      answers: [vane, wrongVane, hook, null],
+    };
+    const last = markSubmission(opened, new AssignmentGrader(opened), submission, IN_TIME, 'last');
+    expect(last.exercises).toMatchObject([{ counted: 1 }, { counted: 0, mark: 1 }]);
+    expect(last.exercises[0]!.mark).toBeLessThan(1);
+  });
+
+  test('does not count a drawing picked from beyond the attempts', () => {
+    const second = answerOf(assignment, 'otter-7', 'how-high-the-hook', { attempt: 2 });
+    expect(marked([vane, second], { more: { attempts: 2 } })).toMatchObject({ mark: 1, flags: [] });
+    const beyond = marked([vane, second], { more: { attempts: 1 } });
+    expect(beyond.exercises[1]).toMatchObject({ counted: null, mark: 0 });
+    expect(beyond.flags).toEqual(['too-many-attempts']);
   });
 
   test('takes for each day begun, and all after the last', () => {
