@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
-/** Shows that the project's own lint rules refuse what would make the solver or the grader impure. */
+/** Shows that the project's own lint rules refuse what would make the solver or the grader impure, or tie delivery to one place. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'purity-'));
@@ -60,6 +60,17 @@ const IN_GRADER: [string, string | null][] = [
   ["export { n } from '../solver/index.ts';", null],
 ];
 
+const IN_DELIVERY: [string, string | null][] = [
+  ["export { readFileSync } from 'node:fs';", 'lint/style/noRestrictedImports'],
+  ["export { useState } from 'react';", 'lint/style/noRestrictedImports'],
+  ["export { n } from '../cli/solve.ts';", 'lint/style/noRestrictedImports'],
+  ['export const n = crypto.subtle;', 'lint/style/noRestrictedGlobals'],
+  ['export const n = document.title;', 'lint/style/noRestrictedGlobals'],
+  ["export { sha256 } from '@noble/hashes/sha2.js';", null],
+  ["export { n } from '../grader/index.ts';", null],
+  ['export const n = Date.parse("2026-12-01T17:00Z");', null],
+];
+
 const OUTSIDE: [string, string | null][] = [
   ['export const n = Math.sin(1) + 2 ** 3 + Date.now();', null],
   ["export { useState } from 'react';", null],
@@ -69,6 +80,7 @@ const samples = [
   ...IN_SOLVER.map(([code, rule], i) => ({ path: `src/solver/sample${i}.ts`, code, rule })),
   ...IN_SOLVER.map(([code, rule], i) => ({ path: `src/solver/links/sample${i}.ts`, code: deeper(code), rule })),
   ...IN_GRADER.map(([code, rule], i) => ({ path: `src/grader/sample${i}.ts`, code, rule })),
+  ...IN_DELIVERY.map(([code, rule], i) => ({ path: `src/delivery/sample${i}.ts`, code, rule })),
   ...OUTSIDE.map(([code, rule], i) => ({ path: `src/workbench/sample${i}.ts`, code, rule })),
 ];
 
