@@ -1,14 +1,13 @@
-import { editionOf } from '../../course/edition.ts';
-import { openExercise } from '../../grader/index.ts';
 import { readJson } from '../../solver/document/json.ts';
 import { type Reader, reading, refuse, refuseValue, within } from '../../solver/document/reader.ts';
 import type { Reading, Refusal } from '../../solver/document/refusal.ts';
 import { dictionary, fieldOf, list, needed, optional, record } from '../../solver/document/structures.ts';
 import { exactly, name, number, numberFrom, text } from '../../solver/document/values.ts';
 import { quoted } from '../../solver/document/words.ts';
-import type { AssignedExercise, Assignment, CarriedExercise, LateRule } from './assignment.ts';
+import type { AssignedExercise, Assignment, LateRule } from './assignment.ts';
 import { checkTolerances } from './checkTolerances.ts';
 import { publicKey, thumbprintOf } from './keys.ts';
+import { carried } from './readCarried.ts';
 import { isSignedBy, partsOf } from './sign.ts';
 import { millisecondsOf, time } from './time.ts';
 
@@ -25,24 +24,6 @@ const MOST_EXERCISES = 100;
 const share = numberFrom(0, 1);
 const positive = number('a number above 0', (value) => value > 0);
 const anything: Reader<unknown> = (value) => value;
-
-const carried: Reader<CarriedExercise> = (value) => {
-  const read = record<CarriedExercise>('a carried exercise', {
-    definition: needed(anything as Reader<CarriedExercise['definition']>),
-    edition: needed(text),
-  })(value, null);
-  const edition = editionOf(read.definition);
-  if (edition !== read.edition)
-    refuse(`the edition ${quoted(read.edition)}`, `${quoted(edition)}, by its text`, ['edition']);
-  try {
-    openExercise(read.definition, { edition, seed: 0 });
-  } catch (error) {
-    refuse(`an exercise that cannot be opened: ${(error as Error).message.slice(0, 200)}`, 'an exercise', [
-      'definition',
-    ]);
-  }
-  return read;
-};
 
 const plain = record<Assignment>('an assignment', {
   format: needed(exactly('counterpose/assignment')),
@@ -76,6 +57,9 @@ export const readAssignment = (value: unknown): Reading<Assignment> => reading((
 
 function checked(assignment: Assignment): Assignment {
   const { exercises, opens, due, late } = assignment;
+  const ids = assignment.carried.map(({ definition }) => definition.id);
+  const twice = ids.findIndex((id, i) => ids.indexOf(id) < i);
+  if (twice >= 0) refuse(`${quoted(ids[twice]!)} a second time`, 'each exercise once', ['carried', twice]);
   const carriedById = new Map(assignment.carried.map((one) => [one.definition.id, one]));
   exercises.forEach((exercise, i) => {
     const { id } = exercise;

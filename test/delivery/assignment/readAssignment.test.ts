@@ -92,6 +92,13 @@ describe('a plain assignment', () => {
       '/due',
     ],
     ['a time that is none', (one: Record<string, unknown>) => Object.assign(one, { due: '2026-13-04T17:00Z' }), '/due'],
+    ['a day that is none', (one: Record<string, unknown>) => Object.assign(one, { due: '2026-02-30T17:00Z' }), '/due'],
+    ['24 o’clock', (one: Record<string, unknown>) => Object.assign(one, { due: '2026-12-04T24:00Z' }), '/due'],
+    [
+      'an exercise carried twice',
+      (one: Record<string, unknown>) => (one.carried as unknown[]).push((one.carried as unknown[])[0]),
+      '/carried/2',
+    ],
     [
       'due before it opens',
       (one: Record<string, unknown>) => Object.assign(one, { opens: '2026-12-05T17:00Z' }),
@@ -126,8 +133,19 @@ describe('a plain assignment', () => {
   });
 
   test('is refused where an exercise cannot be opened, in words', () => {
-    const made = makeAssignment(PLAN, (id) => ({ ...definitionOf(id), requirements: [{ id: 'x' }] as never }));
+    const made = makeAssignment(PLAN, (id) => ({ ...definitionOf(id), references: [] }));
     expect(made).toMatchObject({ ok: false, refusal: { place: '/carried/0/definition' } });
+  });
+
+  test.each([
+    ['kind', 'fly', '/carried/0/definition/kind'],
+    ['sizes', [], '/carried/0/definition/sizes'],
+    ['title', {}, '/carried/0/definition/title'],
+    ['requirements', [{ id: 'x' }], '/carried/0/definition/requirements/0/kind'],
+    ['mark', 1, '/carried/0/definition'],
+  ])('is refused where an exercise’s %s is %j', (field, value, place) => {
+    const made = makeAssignment(PLAN, (id) => ({ ...definitionOf(id), [field]: value }));
+    expect(made).toMatchObject({ ok: false, refusal: { place } });
   });
 
   test('of an exercise the course does not have is refused', () => {

@@ -121,5 +121,6 @@ describe('other tolerances', () => {
 
 test('where nobody knows when it came, it is neither late nor early', () => {
   expect(latenessOf(assignment, null)).toEqual({ state: 'unknown', days: 0, taken: 0 });
+  expect(latenessOf(assignment, 'yesterday')).toEqual({ state: 'unknown', days: 0, taken: 0 });
   expect(latenessOf({ ...assignment, opens: '2026-12-01T00:00Z' }, '2026-11-30T00:00Z').state).toBe('early');
 });
