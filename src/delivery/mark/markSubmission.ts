@@ -1,11 +1,13 @@
+import type { Graded } from '../../grader/result.ts';
 import type { Assignment } from '../assignment/assignment.ts';
 import type { OpenedAssignment } from '../assignment/readAssignment.ts';
 import { chainStateOf } from '../submission/chain.ts';
 import { receiptOf } from '../submission/receipt.ts';
 import type { ChainState, Submission } from '../submission/submission.ts';
 import { seedAttempt } from '../variant/seed.ts';
-import type { AssignmentGrader, GradedAnswer, UsableAnswer } from './gradeAnswer.ts';
+import type { AssignmentGrader } from './gradeAnswer.ts';
 import { type Lateness, latenessOf } from './lateness.ts';
+import { type GradedMark, type MarkedAnswer, markedAnswer } from './markedAnswer.ts';
 
 /** What a submission is worth, exercise by exercise. Marks are shares, from 0 to 1. */
 export interface MarkedSubmission {
@@ -31,7 +33,7 @@ export interface MarkedExercise {
   passed: boolean;
   /** Which of the answers counts; null where none can. */
   counted: number | null;
-  answers: GradedAnswer[];
+  answers: MarkedAnswer[];
 }
 
 /** Which of the answers to an exercise counts, of as many as are allowed. */
@@ -65,7 +67,7 @@ export function markSubmission(
   counts: Counts = 'best',
 ): MarkedSubmission {
   const { assignment } = opened;
-  const answers = submission.answers.map((answer) => grader.grade(answer, submission.learner));
+  const answers = submission.answers.map((answer) => markedAnswer(grader.grade(answer, submission.learner)));
   const exercises = assignment.exercises.map(({ id, weight }) =>
     markExercise({ id, weight }, answers, assignment.attempts, counts),
   );
@@ -88,42 +90,40 @@ export function markSubmission(
   };
 }
 
-const exerciseOf = (one: GradedAnswer): string | null =>
-  one.outcome === 'graded' ? one.result.exercise : one.exercise;
-
 /** Answers count in the order in which they are handed in, as many as are allowed; one that cannot be used is one of them. */
 function markExercise(
   { id, weight }: { id: string; weight: number },
-  all: readonly GradedAnswer[],
+  all: readonly MarkedAnswer[],
   attempts: number | undefined,
   counts: Counts,
 ): MarkedExercise {
-  const answers = all.filter((one) => exerciseOf(one) === id);
+  const answers = all.filter((one) => one.exercise === id);
   let counted: number | null = null;
   answers.slice(0, attempts).forEach((one, i) => {
     if (one.outcome === 'unusable' || isRedrawnBeyond(one, attempts)) return;
-    if (counted === null || counts === 'last' || one.result.mark > markOf(answers[counted]!)) counted = i;
+    if (counted === null || counts === 'last' || one.mark > markOf(answers[counted]!)) counted = i;
   });
   const chosen = counted === null ? null : answers[counted]!;
-  const passed = chosen?.outcome === 'graded' && chosen.result.passed;
+  const passed = chosen?.outcome === 'graded' && chosen.passed;
   return { exercise: id, weight, mark: chosen ? markOf(chosen) : 0, passed, counted, answers };
 }
 
 /** Where each attempt is another drawing, nobody may pick an easy one from beyond the attempts. */
-const isRedrawnBeyond = ({ attempt, result }: UsableAnswer, attempts = Number.POSITIVE_INFINITY): boolean =>
-  seedAttempt(result.exerciseKind, attempt) > attempts;
+const isRedrawnBeyond = ({ kind, attempt }: GradedMark, attempts = Number.POSITIVE_INFINITY): boolean =>
+  seedAttempt(kind, attempt) > attempts;
 
-const markOf = (one: GradedAnswer): number => (one.outcome === 'graded' ? one.result.mark : 0);
+const markOf = (one: MarkedAnswer): number => (one.outcome === 'graded' ? one.mark : 0);
 
 function flagsOf(
   assignment: Assignment,
   submission: Submission,
-  answers: readonly GradedAnswer[],
+  answers: readonly MarkedAnswer[],
   late: Lateness,
   chain: ChainState,
 ): SubmissionFlag[] {
-  const results = answers.flatMap((one) => (one.outcome === 'graded' ? [one.result] : []));
-  const has = (flag: (typeof results)[number]['flags'][number]) => results.some(({ flags }) => flags.includes(flag));
+  const has = (flag: Graded['flags'][number]) => {
+    return answers.some((one) => one.outcome === 'graded' && one.flags.includes(flag));
+  };
   const ids = assignment.exercises.map(({ id }) => id);
   const flags: [SubmissionFlag, boolean][] = [
     ['other-assignment', submission.assignment !== assignment.id],
@@ -136,16 +136,16 @@ function flagsOf(
     ['too-late', late.state === 'too-late'],
     ['chain-broken', chain === 'broken'],
     ['chain-lacks-answers', chain === 'lacks-answers'],
-    ['not-assigned', answers.some((one) => !ids.includes(exerciseOf(one) ?? ''))],
+    ['not-assigned', answers.some((one) => !ids.includes(one.exercise ?? ''))],
     ['too-many-attempts', hasTooMany(assignment, answers)],
     ['names-another-learner', submission.answers.some((answer) => namesAnother(answer, submission.learner))],
   ];
   return flags.flatMap(([flag, holds]) => (holds ? [flag] : []));
 }
 
-function hasTooMany({ exercises, attempts }: Assignment, answers: readonly GradedAnswer[]): boolean {
+function hasTooMany({ exercises, attempts }: Assignment, answers: readonly MarkedAnswer[]): boolean {
   if (attempts === undefined) return false;
-  const isOver = (id: string) => answers.filter((one) => exerciseOf(one) === id).length > attempts;
+  const isOver = (id: string) => answers.filter((one) => one.exercise === id).length > attempts;
   return (
     exercises.some(({ id }) => isOver(id)) ||
     answers.some((one) => one.outcome === 'graded' && isRedrawnBeyond(one, attempts))
