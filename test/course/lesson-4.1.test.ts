@@ -47,13 +47,13 @@ describe('lesson 4.1 says what the solver does', () => {
         bones: { hook: { move: [0.4, up, ahead] }, boom: { turn: { angles: [boomDeg, 0, 0] } } },
       };
       const { column, base } = spanned(rope, 'rope', pose);
-      const way = minus([0.4, 1 + up, 2 + ahead], base);
+      const way = minus([0.4, up - 2, ahead], base);
       expectClose(
         column,
         way.map((part) => part / 2),
         1e-14,
       );
-      const boomTip = [0, 3 - 2 * Math.sin(boomDeg * DEG), 2 * Math.cos(boomDeg * DEG)];
+      const boomTip = [0, -2 * Math.sin(boomDeg * DEG), 2 * Math.cos(boomDeg * DEG) - 2];
       expectClose(base, boomTip, 1e-14);
     }
   });
