@@ -33,6 +33,11 @@ export const VERBS: readonly VerbEntry[] = [
     load: async () => (await import('./verbs/assignment.ts')).assignmentVerb,
   },
   {
+    name: 'markbook',
+    says: 'the marks of a class, from the folder or zip that was handed in',
+    load: async () => (await import('./verbs/markbook.ts')).markbookVerb,
+  },
+  {
     name: 'new',
     says: 'the folder of a new lesson or exercise',
     load: async () => (await import('./verbs/new.ts')).newVerb,

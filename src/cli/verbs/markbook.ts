@@ -1,0 +1,155 @@
+import { randomInt } from 'node:crypto';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Book } from '../../delivery/book/book.ts';
+import { feedbackFor } from '../../delivery/book/feedback.ts';
+import { finalOf } from '../../delivery/book/final.ts';
+import { makeBook } from '../../delivery/book/makeBook.ts';
+import type { MarkedFile } from '../../delivery/book/markFile.ts';
+import { marksCsv } from '../../delivery/book/marksCsv.ts';
+import type { Collected } from '../../delivery/collection/collected.ts';
+import { fillIn } from '../../delivery/csv/fillIn.ts';
+import { readRoster } from '../../delivery/csv/roster.ts';
+import { readArguments } from '../arguments.ts';
+import { readAssignmentFile } from '../assignments.ts';
+import { collectionAt } from '../collectionFiles.ts';
+import { Journal } from '../journal.ts';
+import { print } from '../output.ts';
+import { inOrder } from '../pool.ts';
+import { Progress } from '../progress.ts';
+import { accept, printable, UsageError } from '../refusal.ts';
+import type { ExitStatus, Verb } from '../verb.ts';
+
+const OPTIONS = {
+  assignment: { type: 'string' },
+  roster: { type: 'string' },
+  out: { type: 'string' },
+  book: { type: 'string' },
+  feedback: { type: 'string' },
+  fill: { type: 'string' },
+  columns: { type: 'string' },
+  best: { type: 'boolean' },
+  secret: { type: 'string' },
+  journal: { type: 'string' },
+  json: { type: 'boolean' },
+} as const;
+
+const SEED_LIMIT = 2 ** 47;
+
+/** Marks everything a class handed in. One bad file never stops the rest. */
+export const markbookVerb: Verb = {
+  help: `
+Usage: counterpose markbook FOLDER|ZIP --assignment A.json [--roster R.csv] [--out marks.csv] [--json]
+
+Proves every answer again and puts the marks into a book, with flags for what an instructor should look at.
+
+  --assignment A.json  what was set
+  --roster R.csv       who is in the class: at least the columns learner and name
+  --out marks.csv      write the marks as CSV
+  --book BOOK.json     write the whole book, to be opened on the page
+  --feedback DIR       write a file for each learner, which opens in the course
+  --fill THEIRS.csv --columns LEARNER,MARK
+                       write marks, in per cent, into the column MARK of a table of your own, found by LEARNER
+  --best               of several submissions the best counts, not the last
+  --secret N           the seed of probes that nobody could know beforehand; drawn at random where it is not given.
+                       They flag, and change no mark
+  --journal FILE       keep what is marked in this file, and go on from there after a run that was broken off
+  --json               the book on standard output
+`,
+  async run(args): Promise<ExitStatus> {
+    const { values, positionals } = readArguments(args, OPTIONS);
+    const [path] = positionals;
+    if (path === undefined || positionals.length > 1) throw new UsageError('one folder or zip is expected');
+    if (values.assignment === undefined) throw new UsageError('--assignment is expected');
+    if (values.fill !== undefined && values.columns?.split(',').length !== 2) {
+      throw new UsageError('--fill expects --columns LEARNER,MARK');
+    }
+    const opened = readAssignmentFile(values.assignment);
+    const roster =
+      values.roster === undefined ? null : accept(values.roster, readRoster(readFileSync(values.roster, 'utf8')));
+    const secretSeed = secretOf(values.secret);
+    const marking = { assignment: values.assignment, secretSeed };
+    const journal = values.journal === undefined ? null : new Journal(values.journal, { ...opened, secretSeed });
+    const files = await markAll(collectionAt(path), marking, journal);
+    const book = makeBook(opened, roster, files, values.best ? 'best' : 'last');
+    write(book, values);
+    await print(values.json ? `${JSON.stringify(book)}\n` : summaryOf(book));
+    return 0;
+  },
+};
+
+function secretOf(given: string | undefined): number {
+  if (given === undefined) return randomInt(SEED_LIMIT);
+  const seed = Number(given);
+  if (Number.isSafeInteger(seed) && seed >= 0) return seed;
+  throw new UsageError(`--secret expects a whole number, not ${given}`);
+}
+
+const threadUrl = new URL('../threads/markFiles.ts', import.meta.url);
+
+async function markAll(
+  collected: AsyncIterable<Collected>,
+  marking: { assignment: string; secretSeed: number },
+  journal: Journal | null,
+): Promise<MarkedFile[]> {
+  const files: MarkedFile[] = [];
+  const asked: Collected[] = [];
+  async function* unmarked() {
+    for await (const file of collected) {
+      const known = journal?.known(file);
+      if (known) files.push(known);
+      else if (file.kind === 'stray') files.push(file);
+      else {
+        asked.push(file);
+        yield file;
+      }
+    }
+  }
+  const progress = new Progress(null, 'files marked');
+  for await (const marked of inOrder<Collected, MarkedFile>(threadUrl, marking, unmarked())) {
+    const file = asked.shift()!;
+    journal?.add(file, marked);
+    files.push(marked);
+    progress.step();
+  }
+  progress.end();
+  return files.sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
+function write(book: Book, values: { [name in keyof typeof OPTIONS]?: string | boolean | undefined }): void {
+  const { out, book: whole, feedback, fill, columns } = values;
+  if (typeof out === 'string') writeFileSync(out, marksCsv(book));
+  if (typeof whole === 'string') writeFileSync(whole, `${JSON.stringify(book)}\n`);
+  if (typeof feedback === 'string') writeFeedback(book, feedback);
+  if (typeof fill === 'string' && typeof columns === 'string') fillFile(book, fill, columns);
+}
+
+/** Named by number, since codes may hold what no file name may. */
+function writeFeedback(book: Book, folder: string): void {
+  mkdirSync(folder, { recursive: true });
+  book.learners.forEach((one, i) => {
+    const safe = one.learner.replace(/[^A-Za-z0-9_-]/g, '_');
+    writeFileSync(join(folder, `${i + 1}-${safe}.json`), `${JSON.stringify(feedbackFor(book, one), null, 2)}\n`);
+  });
+}
+
+function fillFile(book: Book, path: string, columns: string): void {
+  const [learner, mark] = columns.split(',') as [string, string];
+  const marks = new Map(
+    book.learners.map((one) => [one.learner, String(Math.round(finalOf(book, one).mark * 1000) / 10)]),
+  );
+  const filled = accept(path, fillIn(readFileSync(path, 'utf8'), { learner, mark }, marks));
+  writeFileSync(path, filled.csv);
+}
+
+function summaryOf(book: Book): string {
+  const handedIn = book.learners.filter(({ counted }) => counted !== null);
+  const passed = handedIn.filter((one) => finalOf(book, one).passed);
+  const flagged = book.learners.filter(({ flags }) => flags.length > 0);
+  const lines = [
+    `${book.assignment.title}: ${handedIn.length} of ${book.learners.length} learners handed in, ${passed.length} passed`,
+    ...flagged.map(({ learner, flags }) => `  ${learner}: ${flags.join(', ')}`),
+    ...book.strays.map(({ path, refusal }) => `  ${path} is nobody’s work: found ${refusal.found}`),
+  ];
+  return `${lines.map(printable).join('\n')}\n`;
+}
