@@ -29,6 +29,12 @@ export function byKeyboard(page: Page): Hand {
       await expectVisibleFocus(button);
       await page.keyboard.press('Enter');
     },
+    tick: async (box) => {
+      await tabTo(page, box);
+      await expectVisibleFocus(box);
+      await page.keyboard.press('Space');
+      await expect(box).toBeChecked();
+    },
     choose: async (field, says) => {
       await tabTo(page, field);
       await expectVisibleFocus(field);
