@@ -1,0 +1,140 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { alphaInterval, correlationInterval, proportionInterval } from '../../../src/delivery/analysis/intervals.ts';
+import {
+  alpha,
+  alphaFrom,
+  correlation,
+  itemRest,
+  itemTotal,
+  mean,
+  variance,
+} from '../../../src/delivery/analysis/reliability.ts';
+import { expectClose } from '../../support/close.ts';
+
+/**
+ * LSAT, section 6: how many of 1000 answered the five items so, patterns 00000 to 11111 in order (R. D. Bock and
+ * M. Lieberman, Psychometrika 35, 1970; the table as the R package psych has it, bock.table).
+ */
+const COUNTS = [
+  3, 6, 2, 11, 1, 1, 3, 4, 1, 8, 0, 16, 0, 3, 2, 15, 10, 29, 14, 81, 3, 28, 15, 80, 16, 56, 21, 173, 11, 61, 28, 298,
+];
+const LSAT6 = COUNTS.flatMap((count, pattern) => {
+  const row = [16, 8, 4, 2, 1].map((bit) => (pattern & bit ? 1 : 0));
+  return Array.from({ length: count }, () => row);
+});
+
+describe('LSAT6', () => {
+  test('is of 1000, as easy as published', () => {
+    expect(LSAT6).toHaveLength(1000);
+    const easy = [0, 1, 2, 3, 4].map((item) => mean(LSAT6.map((row) => row[item]!)));
+    expectClose(easy, [0.924, 0.709, 0.553, 0.763, 0.87], 1e-9);
+  });
+
+  test('has the published alpha', () => {
+    expect(alpha(LSAT6)).toBeCloseTo(0.295, 4);
+  });
+});
+
+/** K. Wuensch, KR20 note, East Carolina University: Σpq = 2.18, variance 5.84. The table itself was not to be had. */
+test('KR-20 from the sums of a published table of ten items', () => {
+  expect(alphaFrom(10, 2.18, 5.84)).toBeCloseTo(0.6963, 4);
+});
+
+/** Worked by hand: two items, four learners. */
+test('a table small enough to work out', () => {
+  const marks = [
+    [1, 1],
+    [1, 0],
+    [0, 0],
+    [1, 1],
+  ];
+  // p = ¾ and ½, Σpq = 3/16 + 4/16; totals 2, 1, 0, 2 have variance 11/16; alpha = 2 (1 − 7/11) = 8/11.
+  expect(alpha(marks)).toBeCloseTo(8 / 11, 12);
+  expect(itemRest(marks, 0)).toBeCloseTo(1 / Math.sqrt(3), 12);
+  expect(itemTotal(marks, 0)!).toBeGreaterThan(itemRest(marks, 0)!);
+});
+
+describe('what cannot be said', () => {
+  test.each([
+    ['nobody', []],
+    ['one learner', [[1, 0]]],
+    ['one item', [[1], [0]]],
+    [
+      'everybody alike',
+      [
+        [1, 1],
+        [1, 1],
+      ],
+    ],
+  ])('%s', (_, marks) => {
+    expect(alpha(marks)).toBeNull();
+  });
+
+  test('an item that all answered alike has no correlation', () => {
+    expect(
+      itemRest(
+        [
+          [1, 0],
+          [1, 1],
+          [1, 0],
+        ],
+        0,
+      ),
+    ).toBeNull();
+  });
+});
+
+test('an item against the rest is as its definition has it, whatever the marks', () => {
+  const marks = fc.array(
+    fc.array(
+      fc.integer({ min: 0, max: 20 }).map((n) => n / 20),
+      { minLength: 3, maxLength: 3 },
+    ),
+    {
+      minLength: 3,
+    },
+  );
+  fc.assert(
+    fc.property(marks, (table) => {
+      const rest = table.map(([, b, c]) => b! + c!);
+      expect(itemRest(table, 0) ?? 0).toBeCloseTo(
+        correlation(
+          table.map(([a]) => a!),
+          rest,
+        ) ?? 0,
+        5,
+      );
+      const value = alpha(table);
+      if (value !== null && variance(table.map(([a, b, c]) => a! + b! + c!)) > 1e-6)
+        expect(value).toBeLessThan(1 + 1e-9);
+    }),
+    { seed: 4 },
+  );
+});
+
+describe('intervals', () => {
+  /** R. G. Newcombe, Stat. Med. 17, 1998, table I, method 3: 81 of 263 and 15 of 148 (from memory). */
+  test('Wilson’s', () => {
+    const [low, high] = proportionInterval(81 / 263, 263)!;
+    expect([low.toFixed(4), high.toFixed(4)]).toEqual(['0.2553', '0.3662']);
+    const [least, most] = proportionInterval(15 / 148, 148)!;
+    expect([least.toFixed(4), most.toFixed(4)]).toEqual(['0.0624', '0.1605']);
+  });
+
+  /** z = atanh r ± 1.96/√(n − 3): r = 0.5 of 28 gives 0.1595 to 0.7357, worked out by hand. */
+  test('Fisher’s', () => {
+    const [low, high] = correlationInterval(0.5, 28)!;
+    expect(low).toBeCloseTo(Math.tanh(0.5493061443 - 0.3919927969), 9);
+    expect(high).toBeCloseTo(Math.tanh(0.5493061443 + 0.3919927969), 9);
+    expect(correlationInterval(1, 28)).toBeNull();
+  });
+
+  test('of alpha hold it, and narrow with the class', () => {
+    const [low, high] = alphaInterval(0.7, 10, 60)!;
+    const [closer, nearer] = alphaInterval(0.7, 10, 600)!;
+    expect(low).toBeLessThan(0.7);
+    expect(high).toBeGreaterThan(0.7);
+    expect(nearer - closer).toBeLessThan(high - low);
+  });
+});
