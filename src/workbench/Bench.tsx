@@ -5,6 +5,7 @@ import { KeepingLine } from './keep/KeepingLine.tsx';
 import { BenchPlate } from './plate/BenchPlate.tsx';
 import { ProofSheet } from './proof/ProofSheet.tsx';
 import { SolvedNow } from './SolvedNow.tsx';
+import type { Setting } from './setting.ts';
 import { BenchContext, type Bench as BenchValue, useSession } from './state/bench.ts';
 import { drawn, useAskedDrawing } from './state/useAskedDrawing.ts';
 import { useFocusGoal } from './state/useFocusGoal.ts';
@@ -17,12 +18,13 @@ interface Props {
   desk: Desk;
   /** Opens another variant of the exercise. */
   open: (seed: number) => Promise<Exercise>;
+  setting?: Setting | undefined;
 }
 
 /** One exercise on the bench: plate, mechanism or try-out, proof sheet. */
-export function Bench({ first, desk, open }: Props) {
+export function Bench({ first, desk, open, setting }: Props) {
   const [exercise, setExercise] = useState(first);
-  const { store, seed, keeping, keeper } = useKept(exercise);
+  const { store, seed, keeping, keeper } = useKept(exercise, setting?.keptUnder);
   const prefix = useId();
   const idOf = useCallback((slot: string) => `${prefix}${slot.replaceAll(/[^A-Za-z0-9_-]/g, '.')}`, [prefix]);
   const goTo = useFocusGoal(idOf);
@@ -44,13 +46,15 @@ export function Bench({ first, desk, open }: Props) {
       goTo,
       idOf,
       told: first.seed,
+      proved: setting?.proved,
       redraw: async () => {
-        const next = await open(store.get().seed + 1);
+        const { seed } = store.get();
+        const next = await open(setting ? setting.nextSeed(seed) : seed + 1);
         setExercise(next);
         dispatch(drawn(next));
       },
     };
-  }, [first.seed, exercise, desk, store, open, goTo, idOf]);
+  }, [first.seed, exercise, desk, store, open, setting, goTo, idOf]);
 
   function onKeyDown(event: KeyboardEvent) {
     if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z') return;

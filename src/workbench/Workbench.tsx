@@ -9,6 +9,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Exercise, ExerciseDefinition } from '../grader/exercise/definition.ts';
 import { Bench } from './Bench.tsx';
 import { acquireDesk, type Desk } from './desk/desk.ts';
+import type { Setting } from './setting.ts';
 import { HeadingLevel } from './words/Heading.tsx';
 
 interface Props {
@@ -20,6 +21,8 @@ interface Props {
   tell?: (exercise: Exercise) => void;
   /** Where the course's files begin; the page's own root where it is not said. */
   base?: string;
+  /** Where it is set by somebody and not the course's own; then nothing is fetched. */
+  setting?: Setting;
 }
 
 /** An exercise fetched, and the way to open any variant of it. */
@@ -31,7 +34,7 @@ interface Fetched {
 type Opening = { is: 'opening' } | ({ is: 'open' } & Fetched) | { is: 'failed'; why: string };
 
 /** The workbench: where a learner builds a rig and has it proved. Mounted in a page, it fetches its own exercise. */
-export function Workbench({ exercise: id, seed = 0, tell, base }: Props) {
+export function Workbench({ exercise: id, seed = 0, tell, base, setting }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const [level, setLevel] = useState(3);
   const [opening, setOpening] = useState<Opening>({ is: 'opening' });
@@ -40,7 +43,8 @@ export function Workbench({ exercise: id, seed = 0, tell, base }: Props) {
     setLevel(headingLevelAbove(place.current));
     const closing = new AbortController();
     const desk = acquireDesk();
-    fetchExercise(id, seed, base, desk, closing.signal)
+    const opened = setting ? openSet(setting, seed, desk) : fetchExercise(id, seed, base, desk, closing.signal);
+    opened
       .then((fetched) => {
         if (closing.signal.aborted) return;
         tell?.(fetched.exercise);
@@ -53,7 +57,7 @@ export function Workbench({ exercise: id, seed = 0, tell, base }: Props) {
       closing.abort();
       desk.release();
     };
-  }, [id, seed, tell, base]);
+  }, [id, seed, tell, base, setting]);
 
   return (
     <div className="wb" ref={place}>
@@ -65,7 +69,13 @@ export function Workbench({ exercise: id, seed = 0, tell, base }: Props) {
           </p>
         )}
         {opening.is === 'open' && (
-          <Bench key={`${id} ${seed}`} first={opening.exercise} desk={opening.desk} open={opening.open} />
+          <Bench
+            key={`${id} ${seed}`}
+            first={opening.exercise}
+            desk={opening.desk}
+            open={opening.open}
+            setting={setting}
+          />
         )}
       </HeadingLevel>
     </div>
@@ -73,6 +83,10 @@ export function Workbench({ exercise: id, seed = 0, tell, base }: Props) {
 }
 
 export default Workbench;
+
+const openSet = async ({ open }: Setting, seed: number, desk: Desk): Promise<Fetched> => {
+  return { exercise: await open(seed), desk, open };
+};
 
 /** The exercise as its endpoint gives it; the course may stand in any folder of its host. */
 async function fetchExercise(

@@ -9,7 +9,7 @@ import { verdict } from './verdict.ts';
 
 /** Proves the work as it stands, keeps what came of it, and tells it. */
 export function useProof(): { prove: () => Promise<void>; proving: 'no' | 'yes' | 'failed' } {
-  const { store, exercise, desk, dispatch } = useBench();
+  const { store, exercise, desk, dispatch, proved } = useBench();
   const [proving, setProving] = useState<'no' | 'yes' | 'failed'>('no');
   const say = (said: string) => dispatch({ do: 'say', said });
 
@@ -20,10 +20,12 @@ export function useProof(): { prove: () => Promise<void>; proving: 'no' | 'yes' 
     setProving('yes');
     say('Proving …');
     try {
-      const { result, messages } = await desk.ask({ ask: 'prove', exercise, answer: answerOf(session, exercise) });
+      const answer = answerOf(session, exercise);
+      const { result, messages } = await desk.ask({ ask: 'prove', exercise, answer });
       const proof = { when: Date.now(), result, messages, stamp, guess: session.guess };
       dispatch({ do: 'prove', proof });
       count(session, proof);
+      proved?.(answer, result);
       say(`Proof done. ${verdict(result)}`);
       setProving('no');
     } catch (error) {

@@ -2,6 +2,7 @@ import { createContext, useContext, useSyncExternalStore } from 'react';
 import type { Exercise } from '../../grader/exercise/definition.ts';
 import type { Desk } from '../desk/desk.ts';
 import type { Edit } from '../edit/draft.ts';
+import type { Setting } from '../setting.ts';
 import type { Action, Session } from './session.ts';
 import type { Store } from './store.ts';
 
@@ -12,6 +13,8 @@ export interface Bench {
   readonly store: Store;
   /** The seed of the variant that the page around the workbench tells of. */
   readonly told: number;
+  /** Told of every proof, where somebody has set the exercise. */
+  readonly proved: Setting['proved'] | undefined;
   /** Draws another variant of the exercise, for kinds that redraw. */
   readonly redraw: () => Promise<void>;
   readonly dispatch: (action: Action) => void;

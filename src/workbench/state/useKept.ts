@@ -17,11 +17,14 @@ export interface Kept {
 const OPENING: Keeping = { is: 'opening' };
 const NOTHING = () => () => {};
 
-/** The session of one exercise: brought back from the browser’s storage, and kept there with every change. */
-export function useKept(exercise: Exercise): Kept {
+/**
+ * The session of one exercise: brought back from the browser’s storage, and kept there with every change.
+ * @param keptUnder put before the name under which it is kept
+ */
+export function useKept(exercise: Exercise, keptUnder = ''): Kept {
   const [store] = useState(() => createStore(newSession({ rig: exercise.start, parts: {} }, exercise.seed)));
   const [keeper, setKeeper] = useState<Keeper | null>(null);
-  const key = workKey(exercise.id, redraws(exercise) ? 'drawn' : exercise.seed);
+  const key = keptUnder + workKey(exercise.id, redraws(exercise) ? 'drawn' : exercise.seed);
   const { edition } = exercise;
   useEffect(() => {
     const opened = createKeeper(store, { key, edition });
