@@ -1,14 +1,18 @@
 import { randomInt } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { analyse } from '../../delivery/analysis/analyse.ts';
+import type { Assignment } from '../../delivery/assignment/assignment.ts';
 import type { Book } from '../../delivery/book/book.ts';
 import { feedbackFor } from '../../delivery/book/feedback.ts';
 import { finalOf } from '../../delivery/book/final.ts';
 import { makeBook } from '../../delivery/book/makeBook.ts';
 import type { MarkedFile } from '../../delivery/book/markFile.ts';
-import { marksCsv } from '../../delivery/book/marksCsv.ts';
+import { marksCsv, percent } from '../../delivery/book/marksCsv.ts';
+import { scoredOf } from '../../delivery/book/scored.ts';
 import type { Collected } from '../../delivery/collection/collected.ts';
 import { fillIn } from '../../delivery/csv/fillIn.ts';
+import { oneRosterFiles } from '../../delivery/csv/oneRoster.ts';
 import { readRoster } from '../../delivery/csv/roster.ts';
 import { readArguments } from '../arguments.ts';
 import { readAssignmentFile } from '../assignments.ts';
@@ -28,6 +32,9 @@ const OPTIONS = {
   feedback: { type: 'string' },
   fill: { type: 'string' },
   columns: { type: 'string' },
+  items: { type: 'string' },
+  'one-roster': { type: 'string' },
+  school: { type: 'string' },
   best: { type: 'boolean' },
   secret: { type: 'string' },
   journal: { type: 'string' },
@@ -50,6 +57,9 @@ Proves every answer again and puts the marks into a book, with flags for what an
   --feedback DIR       write a file for each learner, which opens in the course
   --fill THEIRS.csv --columns LEARNER,MARK
                        write marks, in per cent, into the column MARK of a table of your own, found by LEARNER
+  --items ITEMS.json   write how hard each exercise was, how it goes with the rest, and the commonest wrong turns
+  --one-roster DIR --school SCHOOL,CLASS,PERIOD
+                       write the marks as OneRoster 1.2 CSV, as a delta, under the ids your school's system has
   --best               of several submissions the best counts, not the last
   --secret N           the seed of probes that nobody could know beforehand; drawn at random where it is not given.
                        They flag, and change no mark
@@ -64,6 +74,9 @@ Proves every answer again and puts the marks into a book, with flags for what an
     if (values.fill !== undefined && values.columns?.split(',').length !== 2) {
       throw new UsageError('--fill expects --columns LEARNER,MARK');
     }
+    if (values['one-roster'] !== undefined && values.school?.split(',').length !== 3) {
+      throw new UsageError('--one-roster expects --school SCHOOL,CLASS,PERIOD');
+    }
     const opened = readAssignmentFile(values.assignment);
     const roster =
       values.roster === undefined ? null : accept(values.roster, readRoster(readFileSync(values.roster, 'utf8')));
@@ -73,6 +86,8 @@ Proves every answer again and puts the marks into a book, with flags for what an
     const files = await markAll(collectionAt(path), marking, journal);
     const book = makeBook(opened, roster, files, values.best ? 'best' : 'last');
     write(book, values);
+    if (values['one-roster'] !== undefined)
+      writeOneRoster(book, opened.assignment, values['one-roster'], values.school!);
     await print(values.json ? `${JSON.stringify(book)}\n` : summaryOf(book));
     return 0;
   },
@@ -117,10 +132,11 @@ async function markAll(
 }
 
 function write(book: Book, values: { [name in keyof typeof OPTIONS]?: string | boolean | undefined }): void {
-  const { out, book: whole, feedback, fill, columns } = values;
+  const { out, book: whole, feedback, fill, columns, items } = values;
   if (typeof out === 'string') writeFileSync(out, marksCsv(book));
   if (typeof whole === 'string') writeFileSync(whole, `${JSON.stringify(book)}\n`);
   if (typeof feedback === 'string') writeFeedback(book, feedback);
+  if (typeof items === 'string') writeFileSync(items, `${JSON.stringify(analyse(book), null, 2)}\n`);
   if (typeof fill === 'string' && typeof columns === 'string') fillFile(book, fill, columns);
 }
 
@@ -133,11 +149,17 @@ function writeFeedback(book: Book, folder: string): void {
   });
 }
 
+function writeOneRoster(book: Book, assignment: Assignment, folder: string, ids: string): void {
+  const [school, classOf, session] = ids.split(',') as [string, string, string];
+  const scored = scoredOf(book);
+  const files = oneRosterFiles(assignment, { school, classOf, session }, scored, new Date().toISOString());
+  mkdirSync(folder, { recursive: true });
+  for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
+}
+
 function fillFile(book: Book, path: string, columns: string): void {
   const [learner, mark] = columns.split(',') as [string, string];
-  const marks = new Map(
-    book.learners.map((one) => [one.learner, String(Math.round(finalOf(book, one).mark * 1000) / 10)]),
-  );
+  const marks = new Map(book.learners.map((one) => [one.learner, String(percent(finalOf(book, one).mark))]));
   const filled = accept(path, fillIn(readFileSync(path, 'utf8'), { learner, mark }, marks));
   writeFileSync(path, filled.csv);
 }

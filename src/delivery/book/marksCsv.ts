@@ -3,7 +3,7 @@ import type { Book, BookLearner } from './book.ts';
 import { finalOf } from './final.ts';
 
 /** A share as a percentage with at most two digits after the point. */
-const percent = (share: number): number => Math.round(share * 10_000) / 100;
+export const percent = (share: number): number => Math.round(share * 10_000) / 100;
 
 /** The marks as CSV: a line a learner, in per cent, an exercise a column, flags and what people wrote at the end. */
 export function marksCsv(book: Book): string {

@@ -16,12 +16,17 @@ const BYTE_ORDER_MARK = '\ufeff';
 /** Reads CSV (RFC 4180), also with semicolons or tabs, as spreadsheets of some languages write it. Rows may be short. */
 export function readTable(text: string): Table {
   const hasByteOrderMark = text.startsWith(BYTE_ORDER_MARK);
-  const { data, meta } = Papa.parse<string[]>(hasByteOrderMark ? text.slice(1) : text, {
-    delimitersToGuess: [',', ';', '\t'],
-    skipEmptyLines: true,
-  });
+  const plain = hasByteOrderMark ? text.slice(1) : text;
+  const { data, meta } = Papa.parse<string[]>(plain, { delimiter: delimiterOf(plain), skipEmptyLines: true });
   const [head = [], ...rows] = data;
   return { head, rows, delimiter: meta.delimiter, newline: meta.linebreak, hasByteOrderMark };
+}
+
+/** The one of which the head has most, outside quotes. */
+function delimiterOf(text: string): string {
+  const head = text.split(/[\r\n]/, 1)[0]!.replace(/"[^"]*"/g, '');
+  const counts = [',', ';', '\t'].map((delimiter) => ({ delimiter, count: head.split(delimiter).length }));
+  return counts.reduce((most, one) => (one.count > most.count ? one : most)).delimiter;
 }
 
 /** Cells that a spreadsheet would take for a formula: OWASP, "CSV Injection". A plain number is none. */
