@@ -5,6 +5,9 @@ import { z } from 'zod';
  * are filled in). Each field tells its author what it does; `npx counterpose check-content` names what is off.
  */
 
+// Pages allow no code made from text, and asking whether they do would be reported as a breach.
+z.config({ jitless: true });
+
 const text = z.string().min(1);
 const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'an id: small letters, digits and single hyphens');
 /** A number, or "$name" for a structure to fill in. */
