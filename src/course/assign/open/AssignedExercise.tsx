@@ -1,0 +1,77 @@
+import { useMemo } from 'react';
+import type { CarriedExercise } from '../../../delivery/assignment/assignment.ts';
+import { openExercise } from '../../../grader/exercise/open.ts';
+import type { Setting } from '../../../workbench/setting.ts';
+import { Workbench } from '../../../workbench/Workbench.tsx';
+import { paragraphs } from '../../site/paragraphs.ts';
+import { KIND_WORDS } from '../kind-words.ts';
+import type { ProvedAnswer } from './handing.ts';
+
+interface Props {
+  carried: CarriedExercise;
+  /** Of the learner's variant. */
+  seed: number;
+  /** Of all marks, from 0 to 1. */
+  share: number;
+  proved: readonly ProvedAnswer[];
+  attempts: number | undefined;
+  isOpen: boolean;
+  onToggle: () => void;
+  setting: Setting;
+}
+
+/** One exercise of an assignment: how it stands, and the bench when it is opened. */
+export function AssignedExercise({ carried, seed, share, proved, attempts, isOpen, onToggle, setting }: Props) {
+  const { definition, edition } = carried;
+  const exercise = useMemo(() => openExercise(definition, { edition, seed }), [definition, edition, seed]);
+  const { id, title, kind, task, why, requirements } = exercise;
+  return (
+    <section className="exercise" aria-labelledby={`assigned-${id}`}>
+      <p className="caps">
+        {KIND_WORDS[kind]} · {Math.round(share * 100)} % of the marks
+      </p>
+      <h3 id={`assigned-${id}`}>{title}</h3>
+      <p>
+        {standWords(proved, attempts)}{' '}
+        <button
+          type="button"
+          aria-expanded={isOpen}
+          aria-label={`${isOpen ? 'Close' : 'Open'} ${title}`}
+          onClick={onToggle}
+        >
+          {isOpen ? 'Close it' : 'Open it'}
+        </button>
+      </p>
+      {isOpen && (
+        <>
+          <div className="task">
+            {paragraphs(task).map((text) => (
+              <p key={text}>{text}</p>
+            ))}
+          </div>
+          <p>{why}</p>
+          <details>
+            <summary>What the proof asks</summary>
+            <ul className="asked">
+              {requirements.map((requirement) => (
+                <li key={requirement.id}>{requirement.says}</li>
+              ))}
+            </ul>
+          </details>
+          <Workbench exercise={id} seed={seed} setting={setting} />
+        </>
+      )}
+    </section>
+  );
+}
+
+/** How an exercise stands, in words. */
+export function standWords(proved: readonly ProvedAnswer[], attempts: number | undefined): string {
+  const made = proved.length;
+  if (made === 0) return attempts === undefined ? 'Not proved yet.' : `None of ${attempts} attempts made.`;
+  const best = Math.max(...proved.slice(0, attempts).map(({ mark }) => mark));
+  const found = `best so far ${Math.round(best * 100)} %, as found here.`;
+  if (attempts === undefined) return `${made === 1 ? 'One proof' : `${made} proofs`}, ${found}`;
+  if (made <= attempts) return `${made} of ${attempts} attempts made, ${found}`;
+  return `${made} proofs, of which the first ${attempts} count; ${found}`;
+}
