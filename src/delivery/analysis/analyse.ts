@@ -57,7 +57,8 @@ export function analyse(book: Book): Analysis {
       ({ exercises: own }) => countedAnswer(own.find((one) => one.exercise === exercise)) ?? [],
     );
     const difficulty = count === 0 ? null : mean(marks.map((row) => row[item]!));
-    const rest = exercises.length < 2 || count < 2 ? null : itemRest(marks, item);
+    // Two learners are always on one line.
+    const rest = exercises.length < 2 || count < 3 ? null : itemRest(marks, item);
     return {
       exercise,
       answered: answers.length,

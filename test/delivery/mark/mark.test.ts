@@ -5,6 +5,7 @@ import { latenessOf } from '../../../src/delivery/mark/lateness.ts';
 import { assignedMarking } from '../../../src/delivery/mark/markings.ts';
 import { markSubmission } from '../../../src/delivery/mark/markSubmission.ts';
 import type { Submission } from '../../../src/delivery/submission/submission.ts';
+import { openExercise } from '../../../src/grader/index.ts';
 import { answerOf, assignmentOf, definitionOf } from '../support.ts';
 
 const IN_TIME = '2026-12-04T12:00+01:00';
@@ -123,4 +124,15 @@ test('where nobody knows when it came, it is neither late nor early', () => {
   expect(latenessOf(assignment, null)).toEqual({ state: 'unknown', days: 0, taken: 0 });
   expect(latenessOf(assignment, 'yesterday')).toEqual({ state: 'unknown', days: 0, taken: 0 });
   expect(latenessOf({ ...assignment, opens: '2026-12-01T00:00Z' }, '2026-11-30T00:00Z').state).toBe('early');
+});
+
+test('a variant is the same to whichever of its learners it is opened for', () => {
+  const opened = { assignment: assignmentOf(), signedBy: null };
+  const one = new AssignmentGrader(opened);
+  const seeds = [3, 3 + 6000, 3 + 2 ** 40 * 30];
+  for (const seed of seeds) {
+    const alone = new AssignmentGrader(opened).exerciseOf('one-vane', seed)!;
+    expect(one.exerciseOf('one-vane', seed)).toEqual(alone);
+    expect(alone).toEqual(openExercise(definitionOf('one-vane'), { edition: alone.edition, seed }));
+  }
 });
