@@ -27,7 +27,7 @@ export function ChosenExercises({ offer, chosen, onChange }: Props) {
           <p>
             <button
               type="button"
-              aria-label={`Take out ${exercise.title}`}
+              aria-label={`Take it out: ${exercise.title}`}
               onClick={() => onChange(chosen.filter(({ id }) => id !== one.id))}
             >
               Take it out

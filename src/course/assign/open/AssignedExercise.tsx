@@ -36,7 +36,7 @@ export function AssignedExercise({ carried, seed, share, proved, attempts, isOpe
         <button
           type="button"
           aria-expanded={isOpen}
-          aria-label={`${isOpen ? 'Close' : 'Open'} ${title}`}
+          aria-label={`${isOpen ? 'Close' : 'Open'} it: ${title}`}
           onClick={onToggle}
         >
           {isOpen ? 'Close it' : 'Open it'}

@@ -1,0 +1,229 @@
+import { readFileSync } from 'node:fs';
+import { type OpenedAssignment, readAssignmentText } from '../../src/delivery/assignment/readAssignment.ts';
+import { AssignmentGrader } from '../../src/delivery/mark/gradeAnswer.ts';
+import { markSubmission } from '../../src/delivery/mark/markSubmission.ts';
+import { readSubmissionText } from '../../src/delivery/submission/readSubmission.ts';
+import { answerOf } from '../delivery/support.ts';
+import { expectAxeClean } from './support/axe.ts';
+import { expectNoSideways } from './support/sideways.ts';
+import { expect, type Page, test } from './support/test.ts';
+import { THEMES, WIDTHS } from './support/themes.ts';
+import { button, expectAllMet, expectOpen, field, openFile, savedFile } from './support/workbench.ts';
+
+const SAVE = 'Sign it and save the file';
+
+async function openMaker(page: Page): Promise<void> {
+  await page.goto('assignment/');
+  await expect(field(page, 'Title')).toBeVisible({ timeout: 20_000 });
+}
+
+/** Two small exercises, everything else as it is filled in. */
+async function fillIn(page: Page): Promise<void> {
+  await openMaker(page);
+  await field(page, 'Title').fill('On the quay');
+  await page.getByRole('checkbox', { name: 'One vane' }).check();
+  await page.getByRole('checkbox', { name: 'How high the hook' }).check();
+}
+
+async function madeFile(page: Page): Promise<string> {
+  const { name, path } = await savedFile(page, () => button(page, SAVE).click());
+  expect(name).toMatch(/^on-the-quay-[0-9a-z]{6}\.jws$/);
+  return readFileSync(path, 'utf8');
+}
+
+async function openText(page: Page, text: string): Promise<void> {
+  await page.goto('assignment/open/');
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    button(page, 'Open an assignment').click({ timeout: 20_000 }),
+  ]);
+  await chooser.setFiles({ name: 'set.jws', mimeType: 'application/octet-stream', buffer: Buffer.from(text) });
+  await expect(page.getByRole('heading', { name: 'On the quay' })).toBeVisible();
+}
+
+async function workAs(page: Page, learner: string): Promise<void> {
+  await field(page, 'Your code').fill(learner);
+  await button(page, 'Work under this code').click();
+  await expect(page.getByRole('heading', { name: 'Hand in' })).toBeVisible();
+}
+
+function opened(text: string): OpenedAssignment {
+  const read = readAssignmentText(text);
+  if (!read.ok) throw new Error(JSON.stringify(read.refusal));
+  return read.value;
+}
+
+/** Opens the learner's own variant of One vane and proves an answer from a file. */
+async function solveVane(page: Page, text: string, wrong: boolean): Promise<void> {
+  const answer = answerOf(opened(text).assignment, 'toad', 'one-vane', { wrong });
+  await openFile(page, 'answer.json', JSON.stringify(answer));
+  await button(page, 'Prove it').click();
+}
+
+const openVane = (page: Page) =>
+  page.getByRole('region', { name: /One vane/ }).getByRole('button', { name: /^Open it: One vane/ });
+
+test('what an instructor sets, a learner opens, solves in part and hands in, and the core marks as it should', async ({
+  page,
+  browser,
+}) => {
+  await fillIn(page);
+  const text = await madeFile(page);
+  const set = opened(text);
+  expect(set.signedBy).not.toBeNull();
+  expect(set.assignment).toMatchObject({
+    title: 'On the quay',
+    passMark: 0.6,
+    exercises: [{ weight: 1 }, { weight: 1 }],
+  });
+  const thumbprint = (await page.locator('.thumbprint').textContent())!;
+  const address = await field(page, 'The address that opens it').inputValue();
+
+  const other = await browser.newContext();
+  const learner = await other.newPage();
+  await learner.goto(address);
+  await expect(learner.getByRole('heading', { name: 'On the quay' })).toBeVisible({ timeout: 20_000 });
+  await expect(learner.locator('.thumbprint')).toHaveText(thumbprint);
+  await workAs(learner, 'toad');
+  await openVane(learner).click();
+  await expectOpen(learner);
+  await solveVane(learner, text, true);
+  await expect(learner.getByText('One proof, best so far')).toBeVisible({ timeout: 30_000 });
+  await solveVane(learner, text, false);
+  await expectAllMet(learner);
+  await expect(learner.getByText('2 proofs, best so far 100 %')).toBeVisible();
+
+  await learner.reload();
+  await expect(learner.getByText('2 proofs, best so far 100 %')).toBeVisible({ timeout: 20_000 });
+  const { name, path } = await savedFile(learner, () => button(learner, 'Save the file to hand in').click());
+  expect(name).toBe(`toad-${set.assignment.id}.json`);
+  const submission = readSubmissionText(readFileSync(path, 'utf8'));
+  if (!submission.ok) throw new Error(JSON.stringify(submission.refusal));
+  // One of two exercises of the same weight.
+  const marked = markSubmission(set, new AssignmentGrader(set), submission.value, null);
+  expect(marked).toMatchObject({ mark: 0.5, learner: 'toad', chain: 'whole', flags: [] });
+
+  await expect(learner.getByRole('heading', { name: 'Receipts of what you saved' })).toBeVisible();
+  await field(learner, 'A receipt').fill(marked.receipt.toLowerCase());
+  const [chooser] = await Promise.all([
+    learner.waitForEvent('filechooser'),
+    button(learner, 'Check a submission against it').click(),
+  ]);
+  await chooser.setFiles(path);
+  await expect(learner.getByText('It fits')).toBeVisible();
+  await other.close();
+});
+
+test('tolerances that part right from wrong no more are refused before anything is saved', async ({ page }) => {
+  await openMaker(page);
+  await field(page, 'Title').fill('On the quay');
+  await page.getByRole('checkbox', { name: 'Half of the one' }).check();
+  await page.getByText('Tolerances of Half of the one, half of the other, as authored').click();
+  const tolerance = page
+    .getByRole('group')
+    .filter({ hasText: 'Tolerances of Half of the one' })
+    .getByRole('spinbutton');
+  await tolerance.fill('10');
+  await button(page, SAVE).click();
+  await expect(page.getByRole('alert').filter({ hasText: 'do not part right from wrong' })).toBeVisible({
+    timeout: 60_000,
+  });
+  await tolerance.fill('0.2');
+  const text = await madeFile(page);
+  expect(opened(text).assignment.exercises[0]!.tolerances).toEqual({ height: 0.2 });
+});
+
+test('the form, the key and the id are there again; the key goes to a file and comes back', async ({ page }) => {
+  await fillIn(page);
+  const first = opened(await madeFile(page));
+  const key = await savedFile(page, () => button(page, 'Save the key to a file').click());
+  await page.reload();
+  await expect(field(page, 'Title')).toHaveValue('On the quay');
+  await page.evaluate(() => indexedDB.deleteDatabase('counterpose-teaching'));
+  await fillIn(page);
+  await expect(page.getByText('There is no key in this browser yet')).toBeVisible();
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    button(page, 'Take a key from a file').click(),
+  ]);
+  await chooser.setFiles(key.path);
+  await expect(page.locator('.thumbprint')).toBeVisible();
+  const second = opened(await madeFile(page));
+  expect(second.signedBy).toBe(first.signedBy);
+  expect(second.assignment.id).not.toBe(first.assignment.id);
+});
+
+test('a learner’s variant is named, and opens', async ({ page }) => {
+  await fillIn(page);
+  await field(page, 'A learner’s code').fill('heron');
+  const link = page.getByRole('link', { name: /^One vane/ });
+  await expect(link).toHaveAttribute('href', /exercises\/one-vane\/index\.html\?seed=\d+$/);
+});
+
+test('a file that was changed after it was signed is refused', async ({ page }) => {
+  await fillIn(page);
+  const [head, payload, signature] = (await madeFile(page)).split('.');
+  const changed = JSON.parse(Buffer.from(payload!, 'base64url').toString());
+  changed.passMark = 0;
+  await page.goto('assignment/open/');
+  const text = [head, Buffer.from(JSON.stringify(changed)).toString('base64url'), signature].join('.');
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    button(page, 'Open an assignment').click({ timeout: 20_000 }),
+  ]);
+  await chooser.setFiles({ name: 'set.jws', mimeType: 'text/plain', buffer: Buffer.from(text) });
+  await expect(page.getByRole('alert').filter({ hasText: 'a signature that does not fit' })).toBeVisible();
+});
+
+test.describe('where storage is forbidden', () => {
+  test.beforeEach(({ context }) =>
+    context.addInitScript(() => {
+      Object.defineProperty(globalThis, 'indexedDB', {
+        get: () => {
+          throw new DOMException('Storage is forbidden.', 'SecurityError');
+        },
+      });
+    }),
+  );
+
+  test('an assignment can be made, opened and handed in, and it is said that nothing is kept', async ({ page }) => {
+    await fillIn(page);
+    await expect(page.getByRole('alert').filter({ hasText: 'does not let the page store' })).toBeVisible();
+    const text = await madeFile(page);
+    await openText(page, text);
+    await workAs(page, 'toad');
+    await expect(page.getByRole('alert').filter({ hasText: 'lasts until you leave the page' })).toBeVisible();
+    await openVane(page).click();
+    await expectOpen(page);
+    await solveVane(page, text, false);
+    await expect(page.getByText('One proof, best so far 100 %')).toBeVisible({ timeout: 30_000 });
+    const { path } = await savedFile(page, () => button(page, 'Save the file to hand in').click());
+    expect(JSON.parse(readFileSync(path, 'utf8')).answers).toHaveLength(1);
+  });
+});
+
+for (const theme of THEMES) {
+  test.describe(`by ${theme}`, () => {
+    test.use({ theme });
+
+    test('both pages fit a telephone and are open to everyone', async ({ page }) => {
+      await fillIn(page);
+      await field(page, 'Due').fill('2030-12-04T17:00');
+      const text = await madeFile(page);
+      for (const width of WIDTHS) {
+        await page.setViewportSize({ width, height: 800 });
+        await expectNoSideways(page, `making, ${width} px`);
+        await expectAxeClean(page, `making, ${width} px, by ${theme}`);
+      }
+      await openText(page, text);
+      await workAs(page, 'toad');
+      await openVane(page).click();
+      await expectOpen(page);
+      for (const width of WIDTHS) {
+        await page.setViewportSize({ width, height: 800 });
+        await expectNoSideways(page, `opened, ${width} px`);
+        await expectAxeClean(page, `opened, ${width} px, by ${theme}`);
+      }
+    });
+  });
+}
