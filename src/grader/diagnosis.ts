@@ -1,14 +1,26 @@
 import type { Exercise, ResolvedWrongTurn } from './exercise/definition.ts';
-import { type Finding, type Proof, prove } from './prove.ts';
+import { type Finding, prove } from './prove.ts';
 
 /** A wrong turn with what the canonical probes found in it, to be compared with an answer. */
 export interface KnownWrong {
   wrong: ResolvedWrongTurn;
-  proof: Proof;
+  /** Of each requirement; what it was measured with is let go, since many variants are kept at once. */
+  findings: readonly Compared[];
+}
+
+export interface Compared extends Pick<Finding, 'status' | 'measured' | 'cause'> {
+  profile: ArrayLike<number>;
 }
 
 export function knownWrongs(exercise: Exercise): KnownWrong[] {
-  return exercise.wrongTurns.map((wrong) => ({ wrong, proof: prove(exercise, wrong, 'ladder') }));
+  return exercise.wrongTurns.map((wrong) => {
+    const { findings } = prove(exercise, wrong, 'ladder');
+    return { wrong, findings: findings.map(comparedOf) };
+  });
+}
+
+function comparedOf({ status, measured, cause, profile }: Finding): Compared {
+  return { status, measured, cause, profile: status === 'missed' ? Float64Array.from(profile) : [] };
 }
 
 /**
@@ -18,18 +30,18 @@ export function knownWrongs(exercise: Exercise): KnownWrong[] {
  */
 export function diagnose(findings: readonly Finding[], missed: Finding, known: readonly KnownWrong[]): string | null {
   const at = findings.indexOf(missed);
-  const alike = known.filter(({ proof }) => failsAlike(missed, proof.findings[at]!));
-  const agrees = ({ proof }: KnownWrong) => findings.every(({ status }, i) => status === proof.findings[i]!.status);
+  const alike = known.filter(({ findings: theirs }) => failsAlike(missed, theirs[at]!));
+  const agrees = ({ findings: theirs }: KnownWrong) => findings.every(({ status }, i) => status === theirs[i]!.status);
   const found = alike.find(agrees) ?? alike[0] ?? known.find((one) => agrees(one) && countsAlike(missed, one, at));
   return found?.wrong.id ?? null;
 }
 
-function countsAlike({ profile, cause, measured }: Finding, { proof }: KnownWrong, at: number): boolean {
+function countsAlike({ profile, cause, measured }: Finding, { findings }: KnownWrong, at: number): boolean {
   if (profile.length > 0 || cause?.why !== 'structure') return false;
-  return proof.findings[at]!.measured === measured;
+  return findings[at]!.measured === measured;
 }
 
-function failsAlike(a: Finding, b: Finding): boolean {
+function failsAlike(a: Finding, b: Compared): boolean {
   if (b.status !== 'missed') return false;
   if (a.profile.length !== b.profile.length) return false;
   if (a.profile.length === 0) return JSON.stringify(a.cause) === JSON.stringify(b.cause);

@@ -43,15 +43,15 @@ function referenceFaults(exercise: Exercise, reference: Exercise['references'][n
   });
 }
 
-function wrongTurnFaults(marking: Marking, known: KnownWrong): string[] {
-  const { wrong, proof } = known;
-  return proof.findings.flatMap((finding) => {
+function wrongTurnFaults(marking: Marking, { wrong }: KnownWrong): string[] {
+  const { findings } = prove(marking.exercise, wrong, 'ladder');
+  return findings.flatMap((finding) => {
     const { requirement, status, measured } = finding;
     if (!wrong.misses.includes(requirement.id)) return [];
     const what = `the wrong turn ${wrong.id} and ${requirement.id}: ${measured} against ${requirement.allowed}`;
     if (status !== 'missed') return [`${what}, but it should be missed`];
     if (share(finding) < WRONG_SHARE) return [`${what}, too close to tell`];
-    const told = diagnose(proof.findings, finding, marking.wrongs());
+    const told = diagnose(findings, finding, marking.wrongs());
     return told === wrong.id ? [] : [`${what}, taken for ${told}`];
   });
 }
