@@ -1,5 +1,5 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
-import { join, relative, sep } from 'node:path';
+import { basename, join, relative, sep } from 'node:path';
 import { collect } from '../delivery/collection/collect.ts';
 import { type Collected, type CollectedFile, LIMITS } from '../delivery/collection/collected.ts';
 import { Unusable } from './refusal.ts';
@@ -11,7 +11,7 @@ const LARGEST_ZIP = 2 * 1024 * 1024 * 1024;
 export async function* collectionAt(path: string): AsyncGenerator<Collected> {
   const found = await stat(path).catch(() => null);
   if (!found) throw new Unusable(`${path}: found nothing, expected a folder or a zip of submissions`);
-  yield* collect(found.isDirectory() ? filesOf(path) : [fileAt(path, path, LARGEST_ZIP)]);
+  yield* collect(found.isDirectory() ? filesOf(path) : [fileAt(path, basename(path), LARGEST_ZIP)]);
 }
 
 async function* filesOf(folder: string): AsyncGenerator<CollectedFile> {

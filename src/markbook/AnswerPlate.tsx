@@ -1,4 +1,5 @@
 import '../workbench/workbench.css';
+import '../workbench/words/words.css';
 import '../workbench/plate/plate.css';
 import { useEffect, useState } from 'react';
 import type { HandedIn } from '../delivery/book/book.ts';
@@ -23,7 +24,7 @@ interface Props {
 type Found = { is: 'looking' } | { is: 'rig'; rig: Rig } | { is: 'not'; why: string };
 
 /** A learner's own rig in a pose, from the file it was handed in with. */
-export function AnswerPlate({ desk, handedIn, answer, pose, close }: Props) {
+export default function AnswerPlate({ desk, handedIn, answer, pose, close }: Props) {
   const [found, setFound] = useState<Found>({ is: 'looking' });
   const { path } = handedIn;
   useEffect(() => {
@@ -42,7 +43,9 @@ export function AnswerPlate({ desk, handedIn, answer, pose, close }: Props) {
   return (
     <div className="wb">
       {made.ok ? (
-        <Plate solved={solved(made.ready, pose)} label={`${answer.exercise}: the rig that was handed in`} />
+        <figure className="wb-figure">
+          <Plate solved={solved(made.ready, pose)} label={`${answer.exercise}: the rig that was handed in`} />
+        </figure>
       ) : (
         <p>The rig cannot be evaluated: {made.cycle.join(' → ')}.</p>
       )}

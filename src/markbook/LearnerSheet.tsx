@@ -1,13 +1,15 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import type { Book, BookLearner, HandedIn, Note } from '../delivery/book/book.ts';
 import { finalOf } from '../delivery/book/final.ts';
 import type { MissedRequirement } from '../delivery/mark/markedAnswer.ts';
 import type { MarkedExercise } from '../delivery/mark/markSubmission.ts';
 import { poseText } from '../grader/index.ts';
-import { AnswerPlate } from './AnswerPlate.tsx';
 import type { Desk } from './desk.ts';
 import { NoteForms } from './NoteForms.tsx';
 import { percent, refusalText } from './words.ts';
+
+/** The plate comes with three, which nobody waits for who only reads marks. */
+const AnswerPlate = lazy(() => import('./AnswerPlate.tsx'));
 
 interface Props {
   book: Book;
@@ -88,13 +90,15 @@ function ExerciseLines({ exercise, handedIn, desk }: { exercise: MarkedExercise;
             </button>
           </p>
           {shown && (
-            <AnswerPlate
-              desk={desk}
-              handedIn={handedIn}
-              answer={answer}
-              pose={shown === 'rest' ? {} : (shown.counterpose ?? {})}
-              close={() => setShown(null)}
-            />
+            <Suspense fallback={<p>Opening the plate …</p>}>
+              <AnswerPlate
+                desk={desk}
+                handedIn={handedIn}
+                answer={answer}
+                pose={shown === 'rest' ? {} : (shown.counterpose ?? {})}
+                close={() => setShown(null)}
+              />
+            </Suspense>
           )}
         </>
       )}
