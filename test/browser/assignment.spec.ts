@@ -3,6 +3,7 @@ import { type OpenedAssignment, readAssignmentText } from '../../src/delivery/as
 import { AssignmentGrader } from '../../src/delivery/mark/gradeAnswer.ts';
 import { markSubmission } from '../../src/delivery/mark/markSubmission.ts';
 import { readSubmissionText } from '../../src/delivery/submission/readSubmission.ts';
+import { seedOf } from '../../src/delivery/variant/seed.ts';
 import { answerOf } from '../delivery/support.ts';
 import { expectAxeClean } from './support/axe.ts';
 import { expectNoSideways } from './support/sideways.ts';
@@ -17,12 +18,24 @@ async function openMaker(page: Page): Promise<void> {
   await expect(field(page, 'Title')).toBeVisible({ timeout: 20_000 });
 }
 
+/** What a browser takes away from pages of an intranet host without https (W3C, Secure Contexts). */
+function asOverPlainHttp() {
+  Object.defineProperty(Crypto.prototype, 'subtle', { get: () => undefined });
+  Object.defineProperty(Navigator.prototype, 'clipboard', { get: () => undefined });
+}
+
+async function choose(page: Page, chapter: RegExp, exercise: string): Promise<void> {
+  const one = page.getByRole('checkbox', { name: exercise });
+  if (!(await one.isVisible())) await page.locator('summary', { hasText: chapter }).click();
+  await one.check();
+}
+
 /** Two small exercises, everything else as it is filled in. */
 async function fillIn(page: Page): Promise<void> {
   await openMaker(page);
   await field(page, 'Title').fill('On the quay');
-  await page.getByRole('checkbox', { name: 'One vane' }).check();
-  await page.getByRole('checkbox', { name: 'How high the hook' }).check();
+  await choose(page, /^3 /, 'One vane');
+  await choose(page, /^1 /, 'How high the hook');
 }
 
 async function madeFile(page: Page): Promise<string> {
@@ -67,6 +80,7 @@ test('what an instructor sets, a learner opens, solves in part and hands in, and
   page,
   browser,
 }) => {
+  await page.addInitScript(asOverPlainHttp);
   await fillIn(page);
   const text = await madeFile(page);
   const set = opened(text);
@@ -81,6 +95,7 @@ test('what an instructor sets, a learner opens, solves in part and hands in, and
 
   const other = await browser.newContext();
   const learner = await other.newPage();
+  await learner.addInitScript(asOverPlainHttp);
   await learner.goto(address);
   await expect(learner.getByRole('heading', { name: 'On the quay' })).toBeVisible({ timeout: 20_000 });
   await expect(learner.locator('.thumbprint')).toHaveText(thumbprint);
@@ -117,7 +132,7 @@ test('what an instructor sets, a learner opens, solves in part and hands in, and
 test('tolerances that part right from wrong no more are refused before anything is saved', async ({ page }) => {
   await openMaker(page);
   await field(page, 'Title').fill('On the quay');
-  await page.getByRole('checkbox', { name: 'Half of the one' }).check();
+  await choose(page, /^4 /, 'Half of the one');
   await page.getByText('Tolerances of Half of the one, half of the other, as authored').click();
   const tolerance = page
     .getByRole('group')
@@ -158,6 +173,37 @@ test('a learner’s variant is named, and opens', async ({ page }) => {
   await field(page, 'A learner’s code').fill('heron');
   const link = page.getByRole('link', { name: /^One vane/ });
   await expect(link).toHaveAttribute('href', /exercises\/one-vane\/index\.html\?seed=\d+$/);
+});
+
+test('an assignment that is too long for an address is a file', async ({ page }) => {
+  await openMaker(page);
+  await field(page, 'Title').fill('On the quay');
+  await choose(page, /^6 /, 'gaze');
+  await madeFile(page);
+  await expect(page.getByText('it is too long for an address')).toBeVisible();
+});
+
+test('where each attempt is another drawing, the next one is the learner’s second', async ({ page }) => {
+  await fillIn(page);
+  const text = await madeFile(page);
+  await openText(page, text);
+  await workAs(page, 'toad');
+  const hook = page.getByRole('region', { name: /^How high/ }).first();
+  await hook.getByRole('button', { name: /^Open it/ }).click();
+  await expectOpen(page);
+  for (const attempt of [1, 2]) {
+    for (const number of await hook.getByRole('spinbutton').all()) await number.fill('12');
+    await button(page, 'Prove it').click();
+    await expect(page.getByText(attempt === 1 ? /^One proof, best/ : /^2 proofs, best/)).toBeVisible();
+    await button(page, 'Draw another').click();
+    await expect(button(page, 'Draw another')).toBeHidden();
+  }
+  const { path } = await savedFile(page, () => button(page, 'Save the file to hand in').click());
+  const { answers } = JSON.parse(readFileSync(path, 'utf8'));
+  const { assignment } = opened(text);
+  expect(answers).toMatchObject(
+    [1, 2].map((attempt) => ({ attempt, seed: seedOf(assignment.id, 'toad', 'how-high-the-hook', attempt) })),
+  );
 });
 
 test('a file that was changed after it was signed is refused', async ({ page }) => {

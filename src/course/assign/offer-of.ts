@@ -5,7 +5,7 @@ import { SKILLS } from '../../skills/table.ts';
 import { type Audit, auditSchema } from '../audit-figures.ts';
 import { courseEdition } from '../edition.ts';
 import { type ExerciseFile, exerciseIds, readExerciseFile } from '../exercise-files.ts';
-import { chapters } from '../outline.ts';
+import { chapterOf } from '../outline.ts';
 import { minutesOf } from '../skills/minutes.ts';
 import type { Offer, OfferedExercise, OfferedTolerance } from './offered.ts';
 
@@ -24,7 +24,8 @@ function offered({ definition, edition }: ExerciseFile, audit: Audit | null): Of
   const exercise = openExercise(definition, { edition, seed: 0 });
   const { gates } = markingOf(exercise);
   const { id, kind, lesson: number, structures, sizes } = definition;
-  const lesson = chapters.flatMap(({ lessons }) => lessons).find((one) => one.number === number);
+  const chapter = chapterOf(number);
+  const lesson = chapter.lessons.find((one) => one.number === number)!;
   const row = audit?.exercises.find((one) => one.id === id) ?? null;
   const tolerances = exercise.requirements.flatMap((requirement): OfferedTolerance[] => {
     const { id, says, allowed } = requirement;
@@ -35,7 +36,8 @@ function offered({ definition, edition }: ExerciseFile, audit: Audit | null): Of
   });
   return {
     id,
-    lesson: { number, title: lesson?.title ?? '' },
+    chapter: { number: chapter.number, title: chapter.title },
+    lesson: { number, title: lesson.title },
     title: exercise.title,
     kind,
     minutes: minutesOf(definition),

@@ -3,7 +3,8 @@ import type { ExerciseKind } from '../../grader/exercise/definition.ts';
 /** An exercise as an instructor chooses it. */
 export interface OfferedExercise {
   id: string;
-  lesson: { number: string; title: string };
+  chapter: Titled;
+  lesson: Titled;
   title: string;
   kind: ExerciseKind;
   minutes: number;
@@ -15,6 +16,11 @@ export interface OfferedExercise {
   audit: AuditRow | null;
   /** What may be allowed otherwise: no gates, and nothing that allows none at all. */
   tolerances: readonly OfferedTolerance[];
+}
+
+export interface Titled {
+  number: string;
+  title: string;
 }
 
 export interface AuditRow {

@@ -8,10 +8,9 @@ interface Props {
   onToggle: (id: string) => void;
 }
 
-/** Every exercise that may be set, under its lesson, with what one chooses by. */
+/** Every exercise that may be set, by chapter and lesson, with what one chooses by. */
 export function ChooseExercises({ offer, chosen, onToggle }: Props) {
   const { exercises, audited, isAuditCurrent } = offer;
-  const numbers = [...new Set(exercises.map(({ lesson }) => lesson.number))];
   return (
     <>
       {audited !== null && (
@@ -20,21 +19,38 @@ export function ChooseExercises({ offer, chosen, onToggle }: Props) {
           {isAuditCurrent ? '.' : '; some exercises have changed since, and the figures do not hold for those.'}
         </p>
       )}
-      {numbers.map((number) => {
-        const own = exercises.filter(({ lesson }) => lesson.number === number);
-        return (
-          <fieldset key={number}>
-            <legend>
-              {number} {own[0]!.lesson.title}
-            </legend>
-            {own.map((exercise) => (
-              <Choice key={exercise.id} {...{ exercise, onToggle }} isChosen={chosen.has(exercise.id)} />
-            ))}
-          </fieldset>
-        );
-      })}
+      {groupedBy(exercises, ({ chapter }) => `${chapter.number} ${chapter.title}`).map(([title, own]) => (
+        <details key={title}>
+          <summary>
+            {title}: {countWords(own, chosen)}
+          </summary>
+          {groupedBy(own, ({ lesson }) => `${lesson.number} ${lesson.title}`).map(([lesson, ofLesson]) => (
+            <fieldset key={lesson}>
+              <legend>{lesson}</legend>
+              {ofLesson.map((exercise) => (
+                <Choice key={exercise.id} {...{ exercise, onToggle }} isChosen={chosen.has(exercise.id)} />
+              ))}
+            </fieldset>
+          ))}
+        </details>
+      ))}
     </>
   );
+}
+
+function countWords(own: readonly OfferedExercise[], chosen: ReadonlySet<string>): string {
+  const count = own.filter(({ id }) => chosen.has(id)).length;
+  return `${own.length === 1 ? 'one exercise' : `${own.length} exercises`}${count > 0 ? `, ${count} chosen` : ''}`;
+}
+
+/** The groups in the order in which they first appear. */
+function groupedBy(
+  exercises: readonly OfferedExercise[],
+  nameOf: (exercise: OfferedExercise) => string,
+): [name: string, exercises: OfferedExercise[]][] {
+  const groups = new Map<string, OfferedExercise[]>();
+  for (const one of exercises) groups.set(nameOf(one), [...(groups.get(nameOf(one)) ?? []), one]);
+  return [...groups];
 }
 
 interface ChoiceProps {

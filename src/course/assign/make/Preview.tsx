@@ -19,6 +19,7 @@ export function Preview({ id, files }: Props) {
   return (
     <>
       <Field label="A learner’s code" value={learner} onChange={setLearner} />
+      <p className="small">The pages that open allow what the exercises allow as authored.</p>
       {code !== '' && (
         <ul>
           {files.map((file) => (

@@ -14,16 +14,16 @@ export function About({ assignment, signedBy }: OpenedAssignment) {
   return (
     <dl className="asked-of">
       <dt>Signed by</dt>
-      <dd>
-        {signedBy && key ? (
-          <>
-            <code className="thumbprint">{thumbprintText(key)}</code>. Compare it once with the one your instructor gave
-            you by another way.
-          </>
-        ) : (
-          'Nobody. Anyone may have made or changed it; work on it is marked with the flag unsigned.'
-        )}
-      </dd>
+      {signedBy && key ? (
+        <>
+          <dd>
+            <code className="thumbprint">{thumbprintText(key)}</code>
+          </dd>
+          <dd>Compare it once with the one your instructor gave you by another way.</dd>
+        </>
+      ) : (
+        <dd>Nobody. Anyone may have made or changed it; work on it is marked with the flag unsigned.</dd>
+      )}
       {opens && <Time name="Opens" written={opens} isAhead />}
       {due && <Time name="Due" written={due} />}
       {due && <Late late={late} />}
