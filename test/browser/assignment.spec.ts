@@ -6,6 +6,7 @@ import { readSubmissionText } from '../../src/delivery/submission/readSubmission
 import { seedOf } from '../../src/delivery/variant/seed.ts';
 import { answerOf } from '../delivery/support.ts';
 import { expectAxeClean } from './support/axe.ts';
+import { watchFaults } from './support/faults.ts';
 import { expectNoSideways } from './support/sideways.ts';
 import { expect, type Page, test } from './support/test.ts';
 import { THEMES, WIDTHS } from './support/themes.ts';
@@ -79,6 +80,7 @@ const openVane = (page: Page) =>
 test('what an instructor sets, a learner opens, solves in part and hands in, and the core marks as it should', async ({
   page,
   browser,
+  address: course,
 }) => {
   await page.addInitScript(asOverPlainHttp);
   await fillIn(page);
@@ -94,6 +96,7 @@ test('what an instructor sets, a learner opens, solves in part and hands in, and
   const address = await field(page, 'The address that opens it').inputValue();
 
   const other = await browser.newContext();
+  const faults = await watchFaults(other, course);
   const learner = await other.newPage();
   await learner.addInitScript(asOverPlainHttp);
   await learner.goto(address);
@@ -126,6 +129,7 @@ test('what an instructor sets, a learner opens, solves in part and hands in, and
   ]);
   await chooser.setFiles(path);
   await expect(learner.getByText('It fits')).toBeVisible();
+  expect(faults, 'faults in the learner’s browser').toEqual([]);
   await other.close();
 });
 

@@ -7,10 +7,11 @@ interface Props {
   offer: Offer;
   chosen: readonly ChosenExercise[];
   onChange: (chosen: readonly ChosenExercise[]) => void;
+  onTakeOut: (id: string) => void;
 }
 
 /** What was chosen: how much each weighs, and what is allowed in it. */
-export function ChosenExercises({ offer, chosen, onChange }: Props) {
+export function ChosenExercises({ offer, chosen, onChange, onTakeOut }: Props) {
   const change = (id: string, part: Partial<ChosenExercise>) =>
     onChange(chosen.map((one) => (one.id === id ? { ...one, ...part } : one)));
   const known = chosen.flatMap((one) => {
@@ -25,11 +26,7 @@ export function ChosenExercises({ offer, chosen, onChange }: Props) {
         <div className="chosen" key={one.id}>
           <h3>{exercise.title}</h3>
           <p>
-            <button
-              type="button"
-              aria-label={`Take it out: ${exercise.title}`}
-              onClick={() => onChange(chosen.filter(({ id }) => id !== one.id))}
-            >
+            <button type="button" aria-label={`Take it out: ${exercise.title}`} onClick={() => onTakeOut(one.id)}>
               Take it out
             </button>
           </p>

@@ -36,16 +36,10 @@ export function KeySection({ pair, onPair }: Props) {
         <p>There is no key in this browser yet. One is made when you first save an assignment.</p>
       )}
       <p className="files-line">
-        {!pair && (
-          <button type="button" onClick={() => onPair(makeKey())}>
-            Make a key
-          </button>
-        )}
-        {pair && (
-          <button type="button" onClick={() => saveFile('counterpose-key.json', pair)}>
-            Save the key to a file
-          </button>
-        )}
+        {/* One button in two states keeps the focus. */}
+        <button type="button" onClick={() => (pair ? saveFile('counterpose-key.json', pair) : onPair(makeKey()))}>
+          {pair ? 'Save the key to a file' : 'Make a key'}
+        </button>
         <FileButton words="Take a key from a file" accept=".json,application/json" onText={take} />
       </p>
       {replacing && (

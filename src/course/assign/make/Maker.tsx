@@ -26,6 +26,7 @@ export function Maker({ offer }: { offer: Offer }) {
   const [cleared, setCleared] = useState<PlanForm | null>(null);
   const files = useFiles(form.chosen.map(({ id }) => id));
   const isBack = useRef(false);
+  const chosenHeading = useRef<HTMLHeadingElement>(null);
 
   useEffect(() => {
     Promise.all([keptForm(), keptKey()])
@@ -54,6 +55,12 @@ export function Maker({ offer }: { offer: Offer }) {
     change({ chosen: isIn ? rest : inOrder(offer, [...rest, { id, weight: '1', tolerances: {} }]) });
   }
 
+  /** The button goes with what it took out, so the focus goes to the heading. */
+  function takeOut(id: string) {
+    change({ chosen: form.chosen.filter((one) => one.id !== id) });
+    chosenHeading.current?.focus();
+  }
+
   function clear() {
     setCleared(form);
     change(newForm());
@@ -80,8 +87,15 @@ export function Maker({ offer }: { offer: Offer }) {
       <Field label="Title" value={form.title} onChange={(title) => change({ title })} />
       <h2 id="exercises">Exercises</h2>
       <ChooseExercises offer={offer} chosen={new Set(form.chosen.map(({ id }) => id))} onToggle={toggle} />
-      <h2 id="chosen">Chosen, and what they weigh</h2>
-      <ChosenExercises offer={offer} chosen={form.chosen} onChange={(chosen) => change({ chosen })} />
+      <h2 id="chosen" tabIndex={-1} ref={chosenHeading}>
+        Chosen, and what they weigh
+      </h2>
+      <ChosenExercises
+        offer={offer}
+        chosen={form.chosen}
+        onChange={(chosen) => change({ chosen })}
+        onTakeOut={takeOut}
+      />
       <h2 id="rules">Times and marks</h2>
       <Rules form={form} change={change} />
       <h2 id="preview">What a learner gets</h2>

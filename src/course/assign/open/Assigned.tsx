@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { OpenedAssignment } from '../../../delivery/assignment/readAssignment.ts';
 import { AssignmentGrader } from '../../../delivery/mark/gradeAnswer.ts';
 import { Alarm } from '../parts/Field.tsx';
@@ -17,6 +17,7 @@ export function Assigned({ opened }: { opened: OpenedAssignment }) {
   const { assignment } = opened;
   const [code, setCode] = useState<string | null>(null);
   const [known, setKnown] = useState<string | null>(null);
+  const [isAsked, setAsked] = useState(false);
 
   useEffect(() => {
     keptCode().then(
@@ -31,6 +32,7 @@ export function Assigned({ opened }: { opened: OpenedAssignment }) {
   function take(next: string) {
     setCode(next);
     setKnown(next);
+    setAsked(true);
     // Where nothing can be stored, it is said once the work is open.
     keepCode(next).catch(() => {});
   }
@@ -40,7 +42,9 @@ export function Assigned({ opened }: { opened: OpenedAssignment }) {
       <h2>{assignment.title}</h2>
       <About {...opened} />
       {known !== null && code === null && <CodeForm first={known} onCode={take} />}
-      {code !== null && <Work key={code} opened={opened} learner={code} onOther={() => setCode(null)} />}
+      {code !== null && (
+        <Work key={code} opened={opened} learner={code} isAsked={isAsked} onOther={() => setCode(null)} />
+      )}
     </>
   );
 }
@@ -48,16 +52,24 @@ export function Assigned({ opened }: { opened: OpenedAssignment }) {
 interface WorkProps {
   opened: OpenedAssignment;
   learner: string;
+  /** The code was asked for just now. */
+  isAsked: boolean;
   onOther: () => void;
 }
 
-function Work({ opened, learner, onOther }: WorkProps) {
+function Work({ opened, learner, isAsked, onOther }: WorkProps) {
   const { assignment } = opened;
+  const place = useRef<HTMLParagraphElement>(null);
   const grader = useMemo(() => new AssignmentGrader(opened), [opened]);
   const { handing, change, isForbidden } = useHanding(assignment.id, learner);
+  // The form with the code is gone, and the focus with it; on a page just opened the focus stays where it is.
+  useEffect(() => {
+    if (isAsked) place.current?.focus();
+  }, [isAsked]);
+
   return (
     <>
-      <p>
+      <p tabIndex={-1} ref={place}>
         You work under the code <strong>{learner}</strong>.{' '}
         <button type="button" onClick={onOther}>
           Use another code

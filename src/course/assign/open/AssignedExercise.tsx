@@ -6,6 +6,7 @@ import { Workbench } from '../../../workbench/Workbench.tsx';
 import { paragraphs } from '../../site/paragraphs.ts';
 import { KIND_WORDS } from '../kind-words.ts';
 import type { ProvedAnswer } from './handing.ts';
+import { standWords } from './stand-words.ts';
 
 interface Props {
   carried: CarriedExercise;
@@ -63,15 +64,4 @@ export function AssignedExercise({ carried, seed, share, proved, attempts, isOpe
       )}
     </section>
   );
-}
-
-/** How an exercise stands, in words. */
-export function standWords(proved: readonly ProvedAnswer[], attempts: number | undefined): string {
-  const made = proved.length;
-  if (made === 0) return attempts === undefined ? 'Not proved yet.' : `None of ${attempts} attempts made.`;
-  const best = Math.max(...proved.slice(0, attempts).map(({ mark }) => mark));
-  const found = `best so far ${Math.round(best * 100)} %, as found here.`;
-  if (attempts === undefined) return `${made === 1 ? 'One proof' : `${made} proofs`}, ${found}`;
-  if (made <= attempts) return `${made} of ${attempts} attempts made, ${found}`;
-  return `${made} proofs, of which the first ${attempts} count; ${found}`;
 }
