@@ -10,7 +10,7 @@ import { watchFaults } from './support/faults.ts';
 import { expectNoSideways } from './support/sideways.ts';
 import { expect, type Page, test } from './support/test.ts';
 import { THEMES, WIDTHS } from './support/themes.ts';
-import { button, expectAllMet, expectOpen, field, openFile, savedFile } from './support/workbench.ts';
+import { button, expectAllMet, expectOpen, field, openFile, proofSheet, savedFile } from './support/workbench.ts';
 
 const SAVE = 'Sign it and save the file';
 
@@ -150,6 +150,14 @@ test('tolerances that part right from wrong no more are refused before anything 
   await tolerance.fill('0.2');
   const text = await madeFile(page);
   expect(opened(text).assignment.exercises[0]!.tolerances).toEqual({ height: 0.2 });
+
+  await openText(page, text);
+  await workAs(page, 'toad');
+  await page.getByRole('button', { name: /^Open it/ }).click();
+  await expectOpen(page);
+  await page.getByRole('spinbutton').first().fill('1000');
+  await button(page, 'Prove it').click();
+  await expect(proofSheet(page)).toContainText('allowed 0.2 cm', { timeout: 30_000 });
 });
 
 test('the form, the key and the id are there again; the key goes to a file and comes back', async ({ page }) => {

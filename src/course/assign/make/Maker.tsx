@@ -25,7 +25,7 @@ export function Maker({ offer }: { offer: Offer }) {
   const [isForbidden, setForbidden] = useState(false);
   const [cleared, setCleared] = useState<PlanForm | null>(null);
   const files = useFiles(form.chosen.map(({ id }) => id));
-  const isBack = useRef(false);
+  const [isBack, setBack] = useState(false);
   const chosenHeading = useRef<HTMLHeadingElement>(null);
 
   useEffect(() => {
@@ -33,15 +33,15 @@ export function Maker({ offer }: { offer: Offer }) {
       .then(([kept, key]) => {
         if (kept) setForm(kept);
         if (key) setPair(key);
-        isBack.current = true;
       })
-      .catch(() => setForbidden(true));
+      .catch(() => setForbidden(true))
+      .finally(() => setBack(true));
   }, []);
 
   function change(part: Partial<PlanForm>) {
     const next = { ...form, ...part };
     setForm(next);
-    if (isBack.current) keepForm(next).catch(() => setForbidden(true));
+    if (!isForbidden) keepForm(next).catch(() => setForbidden(true));
   }
 
   function takePair(next: KeyPair) {
@@ -81,6 +81,8 @@ export function Maker({ offer }: { offer: Offer }) {
     return made;
   }
 
+  // Before that, a key made here would take the place of one that is kept.
+  if (!isBack) return <p>Opening …</p>;
   return (
     <>
       {isForbidden && <Alarm>{FORBIDDEN}</Alarm>}
