@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { KeyPair } from '../../../delivery/assignment/assignment.ts';
 import { makeKey } from '../../../delivery/assignment/keys.ts';
-import { type ExerciseFile, exerciseFile } from '../exercise-file.ts';
 import type { Offer } from '../offered.ts';
 import { Alarm, Field } from '../parts/Field.tsx';
 import { ChooseExercises } from './ChooseExercises.tsx';
@@ -14,6 +13,7 @@ import { idOf, newForm, type PlanForm, planOf } from './plan-form.ts';
 import { keepForm, keptForm } from './plan-store.ts';
 import { Rules } from './Rules.tsx';
 import { SaveSection } from './SaveSection.tsx';
+import { useFiles } from './useFiles.ts';
 
 const FORBIDDEN =
   'This browser does not let the page store anything. You can make an assignment all the same: save the key to a file before you leave, or the next one is signed by another.';
@@ -136,22 +136,4 @@ export function Maker({ offer }: { offer: Offer }) {
 function inOrder({ exercises }: Offer, chosen: PlanForm['chosen']): PlanForm['chosen'] {
   const place = (id: string) => exercises.findIndex((one) => one.id === id);
   return chosen.toSorted((a, b) => place(a.id) - place(b.id));
-}
-
-/** The exercises that are chosen, as they come in. */
-function useFiles(ids: readonly string[]): readonly ExerciseFile[] {
-  const [files, setFiles] = useState<readonly ExerciseFile[]>([]);
-  const key = ids.join(' ');
-  useEffect(() => {
-    let isOver = false;
-    const wanted = key === '' ? [] : key.split(' ');
-    Promise.all(wanted.map(exerciseFile)).then(
-      (all) => !isOver && setFiles(all),
-      () => !isOver && setFiles([]),
-    );
-    return () => {
-      isOver = true;
-    };
-  }, [key]);
-  return files;
 }
