@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { type OpenedAssignment, readAssignmentText } from '../../src/delivery/assignment/readAssignment.ts';
 import { AssignmentGrader } from '../../src/delivery/mark/gradeAnswer.ts';
 import { markSubmission } from '../../src/delivery/mark/markSubmission.ts';
 import { readSubmissionText } from '../../src/delivery/submission/readSubmission.ts';
@@ -8,64 +7,21 @@ import { answerOf } from '../delivery/support.ts';
 import { expectAxeClean } from './support/axe.ts';
 import { watchFaults } from './support/faults.ts';
 import { expectNoSideways } from './support/sideways.ts';
+import {
+  asOverPlainHttp,
+  choose,
+  fillIn,
+  madeFile,
+  opened,
+  openMaker,
+  openText,
+  openVane,
+  SAVE,
+  workAs,
+} from './support/teaching.ts';
 import { expect, type Page, test } from './support/test.ts';
 import { THEMES, WIDTHS } from './support/themes.ts';
 import { button, expectAllMet, expectOpen, field, openFile, proofSheet, savedFile } from './support/workbench.ts';
-
-const SAVE = 'Sign it and save the file';
-
-async function openMaker(page: Page): Promise<void> {
-  await page.goto('assignment/');
-  await expect(field(page, 'Title')).toBeVisible({ timeout: 20_000 });
-}
-
-/** What a browser takes away from pages of an intranet host without https (W3C, Secure Contexts). */
-function asOverPlainHttp() {
-  Object.defineProperty(Crypto.prototype, 'subtle', { get: () => undefined });
-  Object.defineProperty(Navigator.prototype, 'clipboard', { get: () => undefined });
-}
-
-async function choose(page: Page, chapter: RegExp, exercise: string): Promise<void> {
-  const one = page.getByRole('checkbox', { name: exercise });
-  if (!(await one.isVisible())) await page.locator('summary', { hasText: chapter }).click();
-  await one.check();
-}
-
-/** Two small exercises, everything else as it is filled in. */
-async function fillIn(page: Page): Promise<void> {
-  await openMaker(page);
-  await field(page, 'Title').fill('On the quay');
-  await choose(page, /^3 /, 'One vane');
-  await choose(page, /^1 /, 'How high the hook');
-}
-
-async function madeFile(page: Page): Promise<string> {
-  const { name, path } = await savedFile(page, () => button(page, SAVE).click());
-  expect(name).toMatch(/^on-the-quay-[0-9a-z]{6}\.jws$/);
-  return readFileSync(path, 'utf8');
-}
-
-async function openText(page: Page, text: string): Promise<void> {
-  await page.goto('assignment/open/');
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    button(page, 'Open an assignment').click({ timeout: 20_000 }),
-  ]);
-  await chooser.setFiles({ name: 'set.jws', mimeType: 'application/octet-stream', buffer: Buffer.from(text) });
-  await expect(page.getByRole('heading', { name: 'On the quay' })).toBeVisible();
-}
-
-async function workAs(page: Page, learner: string): Promise<void> {
-  await field(page, 'Your code').fill(learner);
-  await button(page, 'Work under this code').click();
-  await expect(page.getByRole('heading', { name: 'Hand in' })).toBeVisible();
-}
-
-function opened(text: string): OpenedAssignment {
-  const read = readAssignmentText(text);
-  if (!read.ok) throw new Error(JSON.stringify(read.refusal));
-  return read.value;
-}
 
 /** Opens the learner's own variant of One vane and proves an answer from a file. */
 async function solveVane(page: Page, text: string, wrong: boolean): Promise<void> {
@@ -76,9 +32,6 @@ async function solveVane(page: Page, text: string, wrong: boolean): Promise<void
 
 /** What a prediction is answered with. */
 const numbers = (page: Page) => page.getByRole('region', { name: /^Your answer/ }).getByRole('spinbutton');
-
-const openVane = (page: Page) =>
-  page.getByRole('region', { name: /One vane/ }).getByRole('button', { name: /^Open it: One vane/ });
 
 test('what an instructor sets, a learner opens, solves in part and hands in, and the core marks as it should', async ({
   page,
