@@ -1,6 +1,6 @@
 import { needed } from '../../solver/document/structures.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
-import { reflectionOf } from '../probe/reflectPacked.ts';
+import { reflectedPacker } from '../probe/reflectedPacker.ts';
 import { lengthOf, worldAt, worldOffset, worldOfPacked } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by as byReader, type RequirementBase, requirementReader, spokenList, unitOf } from './requirement.ts';
@@ -35,11 +35,10 @@ export const mirrors: BehaviourKind<Mirrors> = {
     }));
     const wanted = new Float64Array(12);
     const before = new Float64Array(subject.state.world.length);
-    const reflected = reflectionOf(subject.program);
+    const reflected = reflectedPacker(subject.program, subject.inputs);
     return (values) => {
       before.set(worldAt(subject, values));
-      subject.packer.pack(values);
-      const after = worldOfPacked(subject, reflected(subject.packer.packed));
+      const after = worldOfPacked(subject, reflected(values));
       let worst = 0;
       for (const { self, other, length } of pairs) {
         reflectInto(before, other, wanted);
