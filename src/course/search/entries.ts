@@ -34,15 +34,13 @@ export async function searchEntries(): Promise<SearchEntry[]> {
     address: `/glossary/#${id}`,
     text: [data.means, ...data.others].join(' '),
   }));
-  const facts = numbersSchema
-    .parse(numbers)
-    .flatMap(({ id, title, rows }) =>
-      rows.map(({ what, value, use }) => ({
-        title: `${title}: ${what}`,
-        address: `/numbers/#${id}`,
-        text: `${value}. ${use}`,
-      })),
-    );
+  const facts = numbersSchema.parse(numbers).flatMap(({ id, title, rows }) =>
+    rows.map(({ what, value, use }) => ({
+      title: `${title}: ${what}`,
+      address: `/numbers/#${id}`,
+      text: `${value}. ${use}`,
+    })),
+  );
   return [...lessons, ...words, ...facts].map((entry, id) => ({ id, ...entry }));
 }
 
