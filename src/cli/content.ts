@@ -1,25 +1,26 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { type ExerciseFile, exerciseIds, readExerciseFile } from '../course/exercise-files.ts';
+import { type ContentFolders, exerciseIdsIn, folderOfExercise } from '../course/content-folders.ts';
+import { type ExerciseFile, readExerciseFile } from '../course/exercise-files.ts';
 import { Unusable } from './refusal.ts';
 
 /** The course's own content. */
 export const OWN = join(import.meta.dirname, '../../content');
 
-/** The exercises at hand: the course's own, and those of a private folder before them where one is given. */
+/** The exercises at hand: the course's own, and those of a private folder, which count first, where one is given. */
 export class Exercises {
-  readonly #folders: readonly string[];
+  readonly #folders: ContentFolders;
   readonly #read = new Map<string, ExerciseFile>();
 
   constructor(privateDir?: string) {
     if (privateDir !== undefined && !existsSync(join(privateDir, 'exercises'))) {
       throw new Unusable(`${privateDir}: found no folder "exercises" in it, expected a content folder`);
     }
-    this.#folders = privateDir === undefined ? [OWN] : [privateDir, OWN];
+    this.#folders = privateDir === undefined ? [OWN] : [OWN, privateDir];
   }
 
   ids(): string[] {
-    return [...new Set(this.#folders.flatMap(exerciseIds))].sort();
+    return exerciseIdsIn(this.#folders);
   }
 
   /** One that the user names. Throws Unusable where there is none. */
@@ -33,7 +34,7 @@ export class Exercises {
   get(id: string): ExerciseFile | null {
     const known = this.#read.get(id);
     if (known) return known;
-    const folder = this.#folders.find((dir) => exerciseIds(dir).includes(id));
+    const folder = folderOfExercise(this.#folders, id);
     if (folder === undefined) return null;
     try {
       const file = readExerciseFile(folder, id);

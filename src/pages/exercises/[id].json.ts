@@ -1,11 +1,9 @@
-import { join } from 'node:path';
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { exerciseIds, readExerciseFile } from '../../course/exercise-files.ts';
+import { exerciseFileIn, exerciseIdsIn, siteFolders } from '../../course/content-folders.ts';
 
-const contentDir = join(process.cwd(), 'content');
+const folders = siteFolders();
 
-export const getStaticPaths = (() =>
-  exerciseIds(contentDir).map((id) => ({ params: { id } }))) satisfies GetStaticPaths;
+export const getStaticPaths = (() => exerciseIdsIn(folders).map((id) => ({ params: { id } }))) satisfies GetStaticPaths;
 
 /** An exercise whole, for the workbench: { edition, definition }. */
-export const GET: APIRoute = ({ params }) => Response.json(readExerciseFile(contentDir, params.id!));
+export const GET: APIRoute = ({ params }) => Response.json(exerciseFileIn(folders, params.id!));
