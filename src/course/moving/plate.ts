@@ -43,7 +43,8 @@ export interface Reading {
 /** "°", " m" or nothing: what follows the number of an input. */
 export function unitOf(input: PlateInput): string {
   if ('switch' in input) return '';
-  return input.channel.startsWith('turn') ? '°' : ' m';
+  if (input.channel.startsWith('turn')) return '°';
+  return input.channel.startsWith('move') ? ' m' : '';
 }
 
 /** A number as it is printed: with a true minus, and no more places than the step has. */
