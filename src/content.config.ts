@@ -1,14 +1,21 @@
 import { defineCollection } from 'astro:content';
+import { join } from 'node:path';
 import { glob } from 'astro/loaders';
+import { privateFolder } from './course/content-folders.ts';
 import { glossarySchema } from './course/glossary-schema.ts';
-import { lessonSchema } from './course/lesson-schema.ts';
+import { lessonSchema, privateLessonSchema } from './course/lesson-schema.ts';
 
 const folderOf = ({ entry }: { entry: string }) => entry.split('/')[0]!;
 const nameOf = ({ entry }: { entry: string }) => entry.replace(/\.json$/, '');
 
-const lessons = defineCollection({
-  loader: glob({ base: './content/lessons', pattern: '*/lesson.mdx', generateId: folderOf }),
-  schema: lessonSchema,
+const lessonsIn = (base: string) => glob({ base, pattern: '*/lesson.mdx', generateId: folderOf });
+
+const lessons = defineCollection({ loader: lessonsIn('./content/lessons'), schema: lessonSchema });
+
+const folder = privateFolder();
+const privateLessons = defineCollection({
+  loader: folder === null ? () => [] : lessonsIn(join(folder, 'lessons')),
+  schema: privateLessonSchema,
 });
 
 const glossary = defineCollection({
@@ -16,4 +23,4 @@ const glossary = defineCollection({
   schema: glossarySchema,
 });
 
-export const collections = { lessons, glossary };
+export const collections = { lessons, privateLessons, glossary };

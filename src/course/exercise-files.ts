@@ -31,7 +31,8 @@ export function readExerciseFile(contentDir: string, id: string): ExerciseFile {
   return { definition, edition: editionOf(definition) };
 }
 
-function parseFile(file: string): unknown {
+/** Reads a file of JSON. Throws, naming it. */
+export function parseFile(file: string): unknown {
   try {
     return JSON.parse(readFileSync(file, 'utf8'));
   } catch (error) {

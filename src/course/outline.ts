@@ -96,9 +96,20 @@ export function lessonOf(number: string): PlannedLesson | undefined {
   return chapters.flatMap((chapter) => chapter.lessons).find((lesson) => lesson.number === number);
 }
 
+/** The chapter after the plan, for lessons that a private folder has beside those of the plan. */
+const PRIVATE_CHAPTER = '7';
+
+/** "7.1" to "7.9". */
+export const isPrivateNumber = (number: string): boolean => /^7\.[1-9]$/.test(number);
+
+/** The plan, and after it the chapter of a private folder where there are lessons for it. */
+export function chaptersWith(title: string, lessons: readonly PlannedLesson[]): readonly Chapter[] {
+  return lessons.length === 0 ? chapters : [...chapters, { number: PRIVATE_CHAPTER, title, lessons }];
+}
+
 /** The chapter that a lesson number ("3.1") belongs to. Throws where there is none. */
-export function chapterOf(number: string): Chapter {
-  const chapter = chapters.find((each) => each.number === number.split('.')[0]);
+export function chapterOf(number: string, among: readonly Chapter[]): Chapter {
+  const chapter = among.find((each) => each.number === number.split('.')[0]);
   if (!chapter) throw new Error(`No chapter holds lesson ${number}.`);
   return chapter;
 }

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { parseFrontmatter } from '@astrojs/markdown-remark';
 import { describe, expect, test } from 'vitest';
 import { COMMANDS } from '../../src/course/kit/commands.ts';
-import { lessonSchema } from '../../src/course/lesson-schema.ts';
+import { lessonSchema, privateLessonSchema } from '../../src/course/lesson-schema.ts';
 import { answerTo, exerciseFor } from '../support/exercises.ts';
 import { counterpose } from './command.ts';
 import { contentFolder } from './contentFolder.ts';
@@ -39,6 +39,16 @@ test('new lesson lays out a lesson of the outline whose head fits the schema', a
   expect(status).toBe(0);
   const text = readFileSync(join(content, 'lessons/3.6-lids/lesson.mdx'), 'utf8');
   expect(lessonSchema.parse(parseFrontmatter(text).frontmatter)).toMatchObject({ number: '3.6', exercises: [] });
+});
+
+test('new lesson lays out one of a private folder’s own chapter there, and nowhere else', async () => {
+  const made = await counterpose(['new', 'lesson', '7.1', 'our-bellows', '--content', content]);
+  expect(made.status).toBe(0);
+  const text = readFileSync(join(content, 'lessons/7.1-our-bellows/lesson.mdx'), 'utf8');
+  expect(privateLessonSchema.parse(parseFrontmatter(text).frontmatter)).toMatchObject({ number: '7.1' });
+  const refused = await counterpose(['new', 'lesson', '7.1', 'our-bellows']);
+  expect(refused.status).toBe(2);
+  expect(refused.stderr).toMatch(/no lesson 7\.1/);
 });
 
 test.each([

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { glossarySchema } from '../../src/course/glossary-schema.ts';
-import { lessonSchema } from '../../src/course/lesson-schema.ts';
+import { lessonSchema, privateLessonSchema } from '../../src/course/lesson-schema.ts';
 
 const lesson = {
   number: '3.1',
@@ -14,6 +14,12 @@ const lesson = {
 
 test('a lesson’s head is read, and what may be left out is empty', () => {
   expect(lessonSchema.parse(lesson)).toEqual({ ...lesson, exercises: [], terms: [] });
+});
+
+test('a private lesson has a number of the plan, or one of the chapter after it', () => {
+  const heads = ['3.1', '7.1', '7.9', '3.9', '8.1'].map((number) => ({ ...lesson, number }));
+  expect(heads.filter((head) => privateLessonSchema.safeParse(head).success)).toEqual(heads.slice(0, 3));
+  expect(lessonSchema.safeParse({ ...lesson, number: '7.1' }).success).toBe(false);
 });
 
 describe('a head is refused, with the field', () => {

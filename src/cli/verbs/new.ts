@@ -28,7 +28,8 @@ counterpose audit whether right rigs pass and wrong ones are told apart.
     const [what, ...rest] = positionals;
     const content = values.content === undefined ? OWN : resolve(values.content);
     if (what === 'exercise') return lay(join(content, 'exercises', idOf(rest)), newExercise(rest[0]!));
-    if (what === 'lesson') return lay(join(content, 'lessons', lessonFolder(rest)), lessonFiles(rest[0]!));
+    if (what === 'lesson')
+      return lay(join(content, 'lessons', lessonFolder(rest)), lessonFiles(rest[0]!, values.content !== undefined));
     throw new UsageError(`"${what ?? ''}" cannot be laid out, expected exercise or lesson`);
   },
 };
@@ -46,9 +47,9 @@ function lessonFolder([number, slug, ...more]: readonly string[]): string {
   return `${number}-${slug}`;
 }
 
-function lessonFiles(number: string): Files {
+function lessonFiles(number: string, isPrivate: boolean): Files {
   try {
-    return newLesson(number);
+    return newLesson(number, isPrivate);
   } catch (error) {
     throw new UsageError((error as Error).message);
   }

@@ -5,5 +5,5 @@ export const COMMANDS = {
   check: 'npx counterpose check-content a-vane --content my-course',
   list: 'npx counterpose audit a-vane --list --content my-course',
   audit: 'npx counterpose audit a-vane --full --content my-course',
-  lesson: 'npx counterpose new lesson 3.1 a-first-vane --content my-course',
+  lesson: 'npx counterpose new lesson 7.1 a-first-vane --content my-course',
 } as const;

@@ -1,12 +1,18 @@
-import { lessonOf } from '../outline.ts';
+import { isPrivateNumber, lessonOf } from '../outline.ts';
 import type { Files } from './files.ts';
+import { UNWRITTEN } from './new-exercise.ts';
 
-/** The files of a new lesson: head and parts in their order. Throws where the outline has no lesson of that number. */
-export function newLesson(number: string): Files {
-  const planned = lessonOf(number);
-  if (!planned) throw new Error(`no lesson ${number} stands in src/course/outline.ts`);
-  return { 'lesson.mdx': text(number, planned.title) };
+/**
+ * The files of a new lesson: head and parts in their order. Throws where the outline has no lesson of that number; a
+ * private folder may have others in a chapter of its own.
+ */
+export function newLesson(number: string, isPrivate: boolean): Files {
+  const title = lessonOf(number)?.title ?? (isPrivate && isPrivateNumber(number) ? UNTITLED : undefined);
+  if (title === undefined) throw new Error(`no lesson ${number} stands in src/course/outline.ts`);
+  return { 'lesson.mdx': text(number, title) };
 }
+
+const UNTITLED = `${UNWRITTEN}a title of a few words`;
 
 const text = (number: string, title: string) => `---
 number: ${JSON.stringify(number)}

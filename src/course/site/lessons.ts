@@ -1,16 +1,14 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
+import { privateFolder } from '../content-folders.ts';
+import { inOrder } from './lesson-order.ts';
 
-export type Lesson = CollectionEntry<'lessons'>;
+export type Lesson = CollectionEntry<'lessons' | 'privateLessons'>;
 
-/** The lessons that are written, in the order of the course. Throws where a folder and its lesson disagree. */
+/** The lessons that are written, in the order of the course. Throws where folders and lessons disagree. */
 export async function writtenLessons(): Promise<Lesson[]> {
-  const lessons = await getCollection('lessons');
-  for (const { id, data } of lessons) {
-    if (!id.startsWith(`${data.number}-`)) {
-      throw new Error(`content/lessons/${id}: the folder's name must start with its number, "${data.number}-".`);
-    }
-  }
-  return lessons.sort((a, b) => a.data.number.localeCompare(b.data.number));
+  // A collection that is empty would be warned of.
+  const others = privateFolder() === null ? [] : await getCollection('privateLessons');
+  return inOrder<Lesson>(await getCollection('lessons'), others);
 }
 
 /** Where a lesson stands in the site. */
