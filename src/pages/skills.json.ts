@@ -1,6 +1,5 @@
-import { join } from 'node:path';
 import type { APIRoute } from 'astro';
 import { courseOf } from '../course/skills/course.ts';
 
 /** What the page of skills counts with: lessons, and exercises with their variants. */
-export const GET: APIRoute = async () => Response.json(await courseOf(join(process.cwd(), 'content')));
+export const GET: APIRoute = async () => Response.json(await courseOf());

@@ -1,5 +1,6 @@
 import type { Draw } from '../grader/exercise/definition.ts';
 import { drawNumbers } from '../grader/exercise/draw.ts';
+import type { Skill } from './table.ts';
 
 /** What of the course mastery and review have to know; plain data. */
 export interface Course {
@@ -7,6 +8,8 @@ export interface Course {
   readonly lessons: readonly CourseLesson[];
   /** In the order in which the lessons show them. */
   readonly exercises: readonly CourseExercise[];
+  /** All that it counts, those of unwritten lessons too. */
+  readonly skills: readonly Skill[];
 }
 
 export interface CourseLesson {

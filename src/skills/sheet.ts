@@ -4,7 +4,7 @@ import { isDue } from './day.ts';
 import { merged } from './merge.ts';
 import { type Offer, offerToLearn, offerToReview } from './offer.ts';
 import { type Standing, standingOf } from './standing.ts';
-import { SKILLS, type Skill } from './table.ts';
+import type { Skill } from './table.ts';
 
 /** After so many tries without mastery help is offered, not more of the same. */
 export const TRIES_BEFORE_HELP = 10;
@@ -33,7 +33,7 @@ export interface Sheet {
 export function sheetOf(course: Course, attempts: readonly Attempt[], now: number): Sheet {
   const inOrder = merged(attempts);
   const byId = new Map(course.exercises.map((exercise) => [exercise.id, exercise]));
-  const rows = SKILLS.flatMap((skill) => {
+  const rows = course.skills.flatMap((skill) => {
     const exercises = course.exercises.filter(({ skills }) => skills.includes(skill.id));
     return exercises.length > 0 ? [rowOf(skill, standingOf(skill.id, inOrder, byId), exercises)] : [];
   });

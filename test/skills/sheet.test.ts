@@ -9,6 +9,13 @@ const rowOf = (attempts: Attempt[], skill: string, now = noon(0)): Row =>
   sheet(attempts, now).rows.find((row) => row.skill.id === skill)!;
 const passed = (id: string, seeds: number[]) => seeds.map((seed) => attempt(id, seed));
 
+test('a skill that only this site has gets a row after the others', () => {
+  const lid = { id: 'bellows-lid', name: 'Open a lid by its bellows', lesson: '7.1' };
+  const exercise = { ...COURSE.exercises[0]!, id: 'lid', lesson: '7.1', skills: [lid.id] };
+  const course = { ...COURSE, exercises: [...COURSE.exercises, exercise], skills: [...COURSE.skills, lid] };
+  expect(sheetOf(course, [], noon(0)).rows.at(-1)).toMatchObject({ skill: lid, offer: { exercise: 'lid' } });
+});
+
 test('every skill with an exercise has a row, in the order of the course', () => {
   const ids = sheet([]).rows.map(({ skill }) => skill.id);
   expect(ids).toEqual(['shortest-turn', 'in-line-at-rest', 'pivot-in-the-middle', 'diagnose']);

@@ -1,5 +1,5 @@
-import { SKILLS, type Skill } from '../../skills/table.ts';
-import { chapters } from '../outline.ts';
+import type { Skill } from '../../skills/table.ts';
+import type { Chapter } from '../outline.ts';
 
 /** The skills of a chapter, or of the whole course. */
 export interface SkillGroup {
@@ -7,9 +7,8 @@ export interface SkillGroup {
   readonly skills: readonly Skill[];
 }
 
-/** The skills for which there is an exercise, chapter by chapter, those of the whole course last. */
-export function skillGroups(taught: ReadonlySet<string>): SkillGroup[] {
-  const skills = SKILLS.filter(({ id }) => taught.has(id));
+/** The skills that are taught, chapter by chapter, those of the whole course last. */
+export function skillGroups(skills: readonly Skill[], chapters: readonly Chapter[]): SkillGroup[] {
   const inChapters = chapters.map(({ number, title }) => ({
     title: `${number} ${title}`,
     skills: skills.filter(({ lesson }) => lesson?.startsWith(`${number}.`)),

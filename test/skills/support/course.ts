@@ -1,5 +1,6 @@
 import type { Attempt } from '../../../src/skills/attempt.ts';
 import type { Course, CourseExercise } from '../../../src/skills/course.ts';
+import { SKILLS } from '../../../src/skills/table.ts';
 
 /** Three variants each: one structure at three sizes. */
 const exercise = (id: string, lesson: string, skills: readonly string[], minutes: number): CourseExercise => {
@@ -17,6 +18,7 @@ export const COURSE: Course = {
     exercise('flinch', '3.2', ['in-line-at-rest', 'diagnose'], 3),
     exercise('ball-in-its-socket', '3.2', ['pivot-in-the-middle'], 4),
   ],
+  skills: SKILLS,
 };
 
 export const BY_ID = new Map(COURSE.exercises.map((each) => [each.id, each]));
