@@ -3,6 +3,7 @@ import './words/words.css';
 import './plate/plate.css';
 import './mechanism/mechanism.css';
 import './tryout/tryout.css';
+import './play/play.css';
 import './proof/proof.css';
 import './answer/answer.css';
 import { useEffect, useRef, useState } from 'react';

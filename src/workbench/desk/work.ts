@@ -1,19 +1,23 @@
 import type { Answer, Exercise, ExerciseDefinition } from '../../grader/exercise/definition.ts';
 import { openExercise } from '../../grader/exercise/open.ts';
 import type { Reading } from '../../solver/document/refusal.ts';
+import type { Pose, Rig } from '../../solver/document/rig.ts';
 import { draftFromText, type Opened } from './draftFromText.ts';
+import { probePoses } from './probePoses.ts';
 import { type Proved, proveAnswer } from './proveAnswer.ts';
 
 /** What the page asks of the grader, as plain data. */
 export type Request =
   | { ask: 'open'; definition: ExerciseDefinition; edition: string; seed: number }
   | { ask: 'prove'; exercise: Exercise; answer: Answer }
+  | { ask: 'probes'; exercise: Exercise; rig: Rig; parts: Readonly<Record<string, string>> }
   | { ask: 'read'; exercise: Exercise; text: string };
 
 /** What comes of each. */
 export interface Replies {
   open: Exercise;
   prove: Proved;
+  probes: Pose[];
   read: Reading<Opened>;
 }
 
@@ -24,6 +28,8 @@ export function work(request: Request): Replies[Request['ask']] {
       return openExercise(request.definition, { edition: request.edition, seed: request.seed });
     case 'prove':
       return proveAnswer(request.exercise, request.answer);
+    case 'probes':
+      return probePoses(request.exercise, request.rig, request.parts);
     case 'read':
       return draftFromText(request.text, request.exercise);
   }

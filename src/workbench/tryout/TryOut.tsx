@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { Playback } from '../play/Playback.tsx';
 import { useBench, useSession } from '../state/bench.ts';
 import { draftOf } from '../state/session.ts';
 import { Heading } from '../words/Heading.tsx';
@@ -30,6 +31,7 @@ export function TryOut() {
         <p className="wb-none">Nothing here can be moved yet: the rig has no control and no switch.</p>
       )}
       <Flags />
+      {bones.length + switches.length > 0 && <Playback />}
     </section>
   );
 }
