@@ -1,7 +1,6 @@
 import { defineCollection } from 'astro:content';
-import { join } from 'node:path';
 import { glob } from 'astro/loaders';
-import { privateFolder } from './course/content-folders.ts';
+import { privateLessonsFolder } from './course/content-folders.ts';
 import { glossarySchema } from './course/glossary-schema.ts';
 import { lessonSchema, privateLessonSchema } from './course/lesson-schema.ts';
 
@@ -12,9 +11,9 @@ const lessonsIn = (base: string) => glob({ base, pattern: '*/lesson.mdx', genera
 
 const lessons = defineCollection({ loader: lessonsIn('./content/lessons'), schema: lessonSchema });
 
-const folder = privateFolder();
+const folder = privateLessonsFolder();
 const privateLessons = defineCollection({
-  loader: folder === null ? () => [] : lessonsIn(join(folder, 'lessons')),
+  loader: folder === null ? () => [] : lessonsIn(folder),
   schema: privateLessonSchema,
 });
 

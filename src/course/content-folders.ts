@@ -23,6 +23,14 @@ export function privateFolder(): string | null {
   return folder;
 }
 
+/** Where the private folder keeps lessons; null where there is no such folder, or it holds exercises alone. */
+export function privateLessonsFolder(): string | null {
+  const folder = privateFolder();
+  if (folder === null) return null;
+  const lessons = join(folder, 'lessons');
+  return existsSync(lessons) ? lessons : null;
+}
+
 /** The ids of all exercises, in order of their names. */
 export function exerciseIdsIn(folders: ContentFolders): string[] {
   return [...new Set(folders.flatMap(idsOf))].sort();

@@ -1,7 +1,13 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
-import { exerciseFileIn, exerciseIdsIn, folderOfExercise, siteFolders } from '../../src/course/content-folders.ts';
+import {
+  exerciseFileIn,
+  exerciseIdsIn,
+  folderOfExercise,
+  privateLessonsFolder,
+  siteFolders,
+} from '../../src/course/content-folders.ts';
 import { counterpose } from '../cli/command.ts';
 import { temporaryFolder } from '../cli/folder.ts';
 import { contentDir as OWN } from '../support/exercises.ts';
@@ -54,10 +60,16 @@ describe('the folders of the site', () => {
     expect(() => siteFolders()).toThrow(`found no folder "lessons" or "exercises" in ${empty}`);
   });
 
+  test('a folder of exercises alone has no lessons', () => {
+    vi.stubEnv('COUNTERPOSE_CONTENT', workshop);
+    expect(privateLessonsFolder()).toBeNull();
+  });
+
   test('a folder of lessons alone has no exercises', () => {
     const folder = join(path, 'talk');
     mkdirSync(join(folder, 'lessons'), { recursive: true });
     vi.stubEnv('COUNTERPOSE_CONTENT', folder);
     expect(exerciseIdsIn(siteFolders())).toEqual(exerciseIdsIn([OWN]));
+    expect(privateLessonsFolder()).toBe(join(folder, 'lessons'));
   });
 });

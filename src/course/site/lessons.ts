@@ -1,5 +1,5 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
-import { privateFolder } from '../content-folders.ts';
+import { privateLessonsFolder } from '../content-folders.ts';
 import { inOrder } from './lesson-order.ts';
 
 export type Lesson = CollectionEntry<'lessons' | 'privateLessons'>;
@@ -7,7 +7,7 @@ export type Lesson = CollectionEntry<'lessons' | 'privateLessons'>;
 /** The lessons that are written, in the order of the course. Throws where folders and lessons disagree. */
 export async function writtenLessons(): Promise<Lesson[]> {
   // A collection that is empty would be warned of.
-  const others = privateFolder() === null ? [] : await getCollection('privateLessons');
+  const others = privateLessonsFolder() === null ? [] : await getCollection('privateLessons');
   return inOrder<Lesson>(await getCollection('lessons'), others);
 }
 
