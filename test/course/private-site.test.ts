@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { readExerciseFile } from '../../src/course/exercise-files.ts';
+import { SITE } from '../../src/course/kit/commands.ts';
 import { counterpose, NODE } from '../cli/command.ts';
 import { temporaryFolder } from '../cli/folder.ts';
 import { layOutSite } from '../support/siteRoot.ts';
@@ -12,6 +13,8 @@ const { path } = temporaryFolder();
 const root = join(path, 'course');
 const workshop = join(path, 'workshop');
 const dist = join(path, 'site');
+/** As the authors' page names it. */
+const [VARIABLE] = SITE.split('=') as [string];
 const LESSON = 'lessons/7.1-our-bellows';
 
 const built = (file: string) => readFileSync(join(dist, file), 'utf8');
@@ -58,7 +61,7 @@ describe('the site built with a private folder', { timeout: 300_000 }, () => {
     before = filesOfCourse();
     await writeWorkshop();
     const args = ['--env-file=scripts/astro.env', 'node_modules/astro/bin/astro.mjs', 'build', '--outDir', dist];
-    const env = { ...process.env, NODE_ENV: 'production', COUNTERPOSE_CONTENT: '../workshop' };
+    const env = { ...process.env, NODE_ENV: 'production', [VARIABLE]: '../workshop' };
     await promisify(execFile)(NODE, args, { cwd: root, env, maxBuffer: 2 ** 26 });
   }, 300_000);
 

@@ -7,3 +7,6 @@ export const COMMANDS = {
   audit: 'npx counterpose audit a-vane --full --content my-course',
   lesson: 'npx counterpose new lesson 7.1 a-first-vane --content my-course',
 } as const;
+
+/** Builds the course with the same folder and serves it, from the course's own folder in a shell of POSIX. */
+export const SITE = 'COUNTERPOSE_CONTENT=my-course npm start';
