@@ -1,5 +1,5 @@
 import { diagnose, type KnownWrong } from '../diagnosis.ts';
-import { grade, type Marking } from '../grade.ts';
+import type { Marking } from '../grade.ts';
 import { type Finding, prove } from '../prove.ts';
 import { kindOf } from '../requirements/table.ts';
 import type { Exercise } from './definition.ts';
@@ -19,15 +19,13 @@ export function checkVariant(marking: Marking): string[] {
   return [
     ...startFaults(marking),
     ...exercise.references.flatMap((reference) => referenceFaults(exercise, reference)),
-    ...marking.wrongs().flatMap((known) => wrongTurnFaults(marking, known)),
+    ...wrongTurnsFaults(exercise),
   ].map((fault) => `${where}: ${fault}`);
 }
 
-function startFaults(marking: Marking): string[] {
-  const { id, edition, seed, start } = marking.exercise;
-  const answer = { format: 'counterpose/answer', version: 1, exercise: id, edition, seed, rig: start } as const;
-  const { mark, passed } = grade(marking, answer);
-  return mark === 0 && !passed ? [] : [`the untouched start earns ${mark}`];
+/** What the start meets are its gates, so it earns nothing by them; but something has to be left to do. */
+function startFaults({ exercise, gates }: Marking): string[] {
+  return gates.size < exercise.requirements.length ? [] : ['the untouched start meets everything'];
 }
 
 function referenceFaults(exercise: Exercise, reference: Exercise['references'][number]): string[] {
@@ -43,15 +41,23 @@ function referenceFaults(exercise: Exercise, reference: Exercise['references'][n
   });
 }
 
-function wrongTurnFaults(marking: Marking, { wrong }: KnownWrong): string[] {
-  const { findings } = prove(marking.exercise, wrong, 'ladder');
+function wrongTurnsFaults(exercise: Exercise): string[] {
+  const proved = exercise.wrongTurns.map((wrong) => ({ wrong, findings: prove(exercise, wrong, 'ladder').findings }));
+  return proved.flatMap(({ wrong, findings }) => wrongTurnFaults(wrong, findings, proved));
+}
+
+function wrongTurnFaults(
+  wrong: Exercise['wrongTurns'][number],
+  findings: readonly Finding[],
+  known: readonly KnownWrong[],
+): string[] {
   return findings.flatMap((finding) => {
     const { requirement, status, measured } = finding;
     if (!wrong.misses.includes(requirement.id)) return [];
     const what = `the wrong turn ${wrong.id} and ${requirement.id}: ${measured} against ${requirement.allowed}`;
     if (status !== 'missed') return [`${what}, but it should be missed`];
     if (share(finding) < WRONG_SHARE) return [`${what}, too close to tell`];
-    const told = diagnose(findings, finding, marking.wrongs());
+    const told = diagnose(findings, finding, known);
     return told === wrong.id ? [] : [`${what}, taken for ${told}`];
   });
 }
