@@ -40,7 +40,7 @@ test('poseAt puts each input in its channel and leaves the rest at rest', () => 
 
 test('inputs are printed with their unit, a true minus and no more places than their step', () => {
   expect(inputs.map(unitOf)).toEqual(['°', '°', ' m', '']);
-  expect(unitOf({ ...range, bone: 'boom', channel: 'size.z' }), 'a size is a factor').toBe('');
+  expect(unitOf({ ...range, bone: 'boom', channel: 'size.z' as never }), 'a size is a factor').toBe('');
   expect(printed(-30, 1)).toBe('−30');
   expect(printed(0.25, 0.01)).toBe('0.25');
   expect(printed(-0.0001, 0.01)).toBe('0.00');

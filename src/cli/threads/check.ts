@@ -14,7 +14,7 @@ export interface CheckTask {
 }
 
 /** Fewer than a quick audit by itself tries: every exercise is checked at every change. */
-const QUICK = { samples: 60, mutants: 20 };
+const QUICK = { samples: 60, mutants: 20, equivalents: 24 };
 
 const { contentDir } = workerData as { contentDir?: string };
 const exercises = new Exercises(contentDir);

@@ -15,6 +15,8 @@ export interface AuditOptions {
   samples: number;
   /** At most so many mutants are tried, spread over all there are. */
   mutants: number;
+  /** The same of other ways to write the references; all where it is not said. */
+  equivalents?: number;
 }
 
 export interface VariantAudit {
@@ -37,9 +39,8 @@ export function auditVariant(marking: Marking, options: AuditOptions): VariantAu
   if (exercise.references.length === 0) tell('there is no reference to make right and wrong rigs from');
   counts.margins = findings.length;
 
-  for (const right of [...exercise.references.flatMap((one) => rightOnes(exercise, one)), ...free]) {
-    countRight(marking, right);
-  }
+  const rights = exercise.references.flatMap((one) => rightOnes(exercise, one));
+  for (const right of [...spread(rights, options.equivalents ?? rights.length), ...free]) countRight(marking, right);
   if (!responseKindOf(exercise.kind)) countScaled();
 
   const accepted = [...exercise.references.map(asWritten), ...free].map((one) => seenIn(marking, one));
