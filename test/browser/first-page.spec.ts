@@ -5,10 +5,15 @@ import { button, expectAllMet, expectOpen, plate, proofSheet, verdict } from './
 /** A Page key moves a slider by a tenth of its range. */
 const SWING = ['PageDown', 'PageDown', 'PageDown'];
 const LOWER = ['PageDown', 'PageDown', 'PageDown'];
+/** Window width to height: a small telephone less the bars of its browser, and a small laptop. */
+const SCREENS = [
+  [360, 640],
+  [1280, 800],
+] as const;
 
-for (const width of [360, 1280]) {
+for (const [width, height] of SCREENS) {
   test(`a newcomer hangs the hook over the boat by keyboard at ${width} px`, async ({ page }) => {
-    await page.setViewportSize({ width, height: 800 });
+    await page.setViewportSize({ width, height });
     await page.goto('.');
     const exercise = page.locator('#exercise-over-the-boat');
     await exercise.scrollIntoViewIfNeeded();
@@ -22,6 +27,8 @@ for (const width of [360, 1280]) {
     const lower = sliders.and(page.getByLabel('move y of hook'));
     const wide = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(wide, 'nothing has to be scrolled sideways').toBeLessThanOrEqual(width);
+    const [picture, last] = [await plate(page).boundingBox(), await lower.boundingBox()];
+    expect(last!.y + last!.height - picture!.y, 'picture and sliders on one screen').toBeLessThan(height);
 
     const before = await plate(page).screenshot();
     await tabTo(page, swing);
