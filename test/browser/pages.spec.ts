@@ -1,11 +1,12 @@
 import { expectAxeClean } from './support/axe.ts';
 import { scrollThrough } from './support/scroll.ts';
-import { builtPages } from './support/site.ts';
+import { builtPages, isInTurn } from './support/site.ts';
 import { expect, type Page, test } from './support/test.ts';
 import { THEMES, WIDTHS } from './support/themes.ts';
 
 for (const path of builtPages()) {
-  for (const theme of THEMES) {
+  for (const [turn, theme] of THEMES.entries()) {
+    if (!isInTurn(path, turn, THEMES.length)) continue;
     test.describe(`${path} by ${theme}`, () => {
       test.use({ theme });
 

@@ -10,3 +10,13 @@ export function builtPages(): string[] {
     .map((path) => path.replaceAll('\\', '/'))
     .sort();
 }
+
+/** COUNTERPOSE_PAGES=all lets every exercise's page take part everywhere; they are many and made alike. */
+const takesAll = process.env.COUNTERPOSE_PAGES === 'all';
+const exercisePages = builtPages().filter((page) => /^exercises\/[^/]+\/index\.html$/.test(page));
+
+/** Whether a page takes part in the share `turn` of so many in which the pages of exercises are looked at in turns. */
+export function isInTurn(page: string, turn: number, turns: number): boolean {
+  const at = exercisePages.indexOf(page);
+  return takesAll || at < 0 || at % turns === turn;
+}
