@@ -30,7 +30,9 @@ function fillText(text: string, names: Readonly<Record<string, unknown>>): unkno
   return text.replace(/\{([a-zA-Z]\w*)\}/g, (_, name: string) => String(givenValue(name, names, text)));
 }
 
+/** A text that a name stands for may speak of other names; of itself it may not, so that filling ends. */
 function givenValue(name: string, names: Readonly<Record<string, unknown>>, text: string): unknown {
   if (!Object.hasOwn(names, name)) throw new Error(`"${text}" speaks of ${name}, which the structure does not give`);
-  return names[name];
+  const { [name]: given, ...others } = names;
+  return typeof given === 'string' ? fillText(given, others) : given;
 }

@@ -20,6 +20,12 @@ describe('filling names in', () => {
   test('a name without a value is refused, with the text that speaks of it', () => {
     expect(() => fill('the {gull}', {}, 'drawn')).toThrow('"the {gull}" speaks of gull');
   });
+
+  test('a text that a name stands for is filled in as well, and speaks of itself in vain', () => {
+    const names = { scene: 'It stands on {stand}.', stand: '$post', post: 'post_left' };
+    expect(fill('{scene}', names, 'drawn')).toBe('It stands on post_left.');
+    expect(() => fill('{a}', { a: 'a {b}', b: 'a {a}' }, 'drawn')).toThrow('"a {a}" speaks of a');
+  });
 });
 
 describe('swapping sides', () => {
