@@ -13,6 +13,9 @@ export function variance(list: readonly number[]): number {
   return mean(list.map((x) => (x - middle) * (x - middle)));
 }
 
+/** Whether numbers differ by more than the rounding of their sums. */
+const varies = (list: readonly number[]): boolean => Math.max(...list) - Math.min(...list) > 1e-9;
+
 const columnOf = (marks: readonly (readonly number[])[], item: number): number[] => marks.map((row) => row[item]!);
 const totals = (marks: readonly (readonly number[])[]): number[] => marks.map(sum);
 
@@ -20,8 +23,7 @@ const totals = (marks: readonly (readonly number[])[]): number[] => marks.map(su
 export function correlation(a: readonly number[], b: readonly number[]): number | null {
   const [middleA, middleB] = [mean(a), mean(b)];
   const together = mean(a.map((x, i) => (x - middleA) * (b[i]! - middleB)));
-  const spread = Math.sqrt(variance(a) * variance(b));
-  return spread > 0 ? together / spread : null;
+  return varies(a) && varies(b) ? together / Math.sqrt(variance(a) * variance(b)) : null;
 }
 
 /** Correlation of an item with the sum of all items, itself among them. */
@@ -43,6 +45,7 @@ export function itemRest(marks: readonly (readonly number[])[], item: number): n
 export function alpha(marks: readonly (readonly number[])[]): number | null {
   const items = marks[0]?.length ?? 0;
   if (items < 2 || marks.length < 2) return null;
+  if (!varies(totals(marks))) return null;
   const own = sum(Array.from({ length: items }, (_, item) => variance(columnOf(marks, item))));
   return alphaFrom(items, own, variance(totals(marks)));
 }

@@ -19,9 +19,12 @@ export const LIMITS = {
   /** Bytes of one file. */
   file: 16 * 1024 * 1024,
   /** Files of one zip. */
-  entries: 20_000,
+  entries: 10_000,
   /** Bytes of all files of one zip together. */
   whole: 4 * 1024 * 1024 * 1024,
+  /** How many times as large a zip may say it gets, from `ratioFrom` bytes on. Answers get some twenty times as large. */
+  ratio: 200,
+  ratioFrom: 128 * 1024 * 1024,
 } as const;
 
 export const stray = (path: string, found: string, expected: string): Collected => ({

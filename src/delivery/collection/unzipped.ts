@@ -26,6 +26,15 @@ export function unzipped(bytes: Uint8Array, within: string): (CollectedFile | Co
   if (entries.length > LIMITS.entries)
     return [stray(within, `a zip of ${entries.length} files`, `at most ${LIMITS.entries}`)];
   if (whole > LIMITS.whole) return [stray(within, `a zip of ${whole} bytes unpacked`, `at most ${LIMITS.whole}`)];
+  if (whole > LIMITS.ratioFrom && whole > LIMITS.ratio * bytes.length) {
+    return [
+      stray(
+        within,
+        `a zip that gets ${Math.round(whole / bytes.length)} times as large`,
+        `at most ${LIMITS.ratio} times`,
+      ),
+    ];
+  }
   const times = zipTimes(bytes);
   return entries.map(({ name, size }) => ({
     path: within === '' ? name : `${within}/${name}`,

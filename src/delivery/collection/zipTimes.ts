@@ -5,6 +5,12 @@
 
 const ENTRY = 0x02014b50;
 const EXTENDED = 0x5455;
+/** General purpose bit 11. */
+const UTF8 = 0x800;
+
+/** As the library that unpacks reads names: UTF-8 where the entry says so, else byte by byte. */
+const nameOf = (bytes: Uint8Array, isUtf8: boolean): string =>
+  isUtf8 ? new TextDecoder().decode(bytes) : String.fromCharCode(...bytes);
 
 /** By name; a time without a zone is read as one of this machine. Empty where there is no central directory. */
 export function zipTimes(bytes: Uint8Array): Map<string, string> {
@@ -16,7 +22,7 @@ export function zipTimes(bytes: Uint8Array): Map<string, string> {
     const extraAt = at + 46 + nameLength!;
     const next = extraAt + extraLength! + noteLength!;
     if (next > view.byteLength) break;
-    const name = new TextDecoder().decode(bytes.subarray(at + 46, extraAt));
+    const name = nameOf(bytes.subarray(at + 46, extraAt), (view.getUint16(at + 8, true) & UTF8) !== 0);
     const time =
       extendedTime(view, extraAt, extraLength!) ??
       dosTime(view.getUint16(at + 14, true), view.getUint16(at + 12, true));

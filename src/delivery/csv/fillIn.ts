@@ -22,6 +22,7 @@ export const fillIn = (
 ): Reading<FilledIn> =>
   reading(() => {
     const table = readTable(text);
+    if (table.isBroken) refuse('a quote that is never closed', 'every quote closed again');
     const [codeAt, markAt] = [columns.learner, columns.mark].map((title) => columnOf(table.head, title));
     const seen = new Set<string>();
     const withoutMark: string[] = [];

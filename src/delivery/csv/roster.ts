@@ -11,7 +11,8 @@ export interface Roster {
 /** Reads a roster: CSV with at least the columns learner and name; others are passed over. */
 export const readRoster = (text: string): Reading<Roster> =>
   reading(() => {
-    const { head, rows } = readTable(text);
+    const { head, rows, isBroken } = readTable(text);
+    if (isBroken) refuse('a quote that is never closed', 'every quote closed again');
     const columns = head.map((title) => title.trim().toLowerCase());
     const [codeAt, nameAt] = ['learner', 'name'].map((wanted) => columns.indexOf(wanted));
     if (codeAt! < 0 || nameAt! < 0)

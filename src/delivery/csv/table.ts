@@ -9,6 +9,8 @@ export interface Table {
   /** How its lines end. */
   newline: string;
   hasByteOrderMark: boolean;
+  /** A quote that was opened and never closed has swallowed what came after it. */
+  isBroken: boolean;
 }
 
 const BYTE_ORDER_MARK = '\ufeff';
@@ -17,9 +19,10 @@ const BYTE_ORDER_MARK = '\ufeff';
 export function readTable(text: string): Table {
   const hasByteOrderMark = text.startsWith(BYTE_ORDER_MARK);
   const plain = hasByteOrderMark ? text.slice(1) : text;
-  const { data, meta } = Papa.parse<string[]>(plain, { delimiter: delimiterOf(plain), skipEmptyLines: true });
+  const { data, meta, errors } = Papa.parse<string[]>(plain, { delimiter: delimiterOf(plain), skipEmptyLines: true });
   const [head = [], ...rows] = data;
-  return { head, rows, delimiter: meta.delimiter, newline: meta.linebreak, hasByteOrderMark };
+  const isBroken = errors.some(({ type }) => type === 'Quotes');
+  return { head, rows, delimiter: meta.delimiter, newline: meta.linebreak, hasByteOrderMark, isBroken };
 }
 
 /** The one of which the head has most, outside quotes. */
@@ -29,8 +32,11 @@ function delimiterOf(text: string): string {
   return counts.reduce((most, one) => (one.count > most.count ? one : most)).delimiter;
 }
 
-/** Cells that a spreadsheet would take for a formula: OWASP, "CSV Injection". A plain number is none. */
-const FORMULA = /^[=+\-@\t\r\uff0b\uff0d\uff1d\uff20]/;
+/**
+ * Cells that a spreadsheet would take for a formula: OWASP, "CSV Injection"; also behind what is not seen. A plain number
+ * is none.
+ */
+const FORMULA = /^[\s\p{Cc}\p{Cf}]*[=+\-@\uff0b\uff0d\uff1d\uff20]|^[\t\r]/u;
 const PLAIN_NUMBER = /^[+-]?\d+([.,]\d+)?$/;
 
 /** A text that no spreadsheet takes for a formula: one that begins like one gets an apostrophe before it. */
@@ -39,7 +45,8 @@ export const guarded = (cell: string): string => (FORMULA.test(cell) && !PLAIN_N
 /** Writes a table of our own: every cell guarded, lines ended as RFC 4180 says. */
 export function writeOwn(head: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
   const cells = [head, ...rows].map((row) => row.map((cell) => guarded(String(cell))));
-  return `${Papa.unparse(cells, { newline: '\r\n' })}\r\n`;
+  // All in quotes, since a spreadsheet of another language parts cells at semicolons.
+  return `${Papa.unparse(cells, { newline: '\r\n', quotes: true })}\r\n`;
 }
 
 /** Writes a table that somebody brought as it was written, with their own cells as they were. */

@@ -75,14 +75,29 @@ describe('a zip', () => {
   });
 
   test('that lies about how large its file is gives no more than it says', async () => {
-    const lying = zipSync({ 'bomb.json': new Uint8Array(8 * 1024 * 1024).fill(32) }, { level: 9 });
+    const long = strToU8(JSON.stringify({ a: 'x'.repeat(8 * 1024 * 1024) }));
+    const lying = zipSync({ 'bomb.json': long }, { level: 9 });
     const view = new DataView(lying.buffer);
     for (let at = 0; at + 30 < lying.length; at++) {
       if (view.getUint32(at, true) === 0x02014b50) view.setUint32(at + 24, 100, true);
       if (view.getUint32(at, true) === 0x04034b50) view.setUint32(at + 22, 100, true);
     }
-    for (const one of await all(file('class.zip', lying)))
-      if (one.kind === 'text') expect(one.text.length).toBeLessThan(101);
+    const [one] = await all(file('class.zip', lying));
+    expect(one?.kind === 'text' && one.text.length).toBe(100);
+  });
+
+  test('that says it gets hundreds of times as large is refused whole', async () => {
+    const entries = Object.fromEntries(
+      Array.from({ length: 12 }, (_, n) => [`${n}.json`, new Uint8Array(15 * 1024 * 1024)]),
+    );
+    const given = await all(file('class.zip', zipSync(entries, { level: 9 })));
+    expect(given.map(foundIn)).toEqual([expect.stringContaining('times as large')]);
+  });
+
+  test('whose names are not in UTF-8 has its times all the same', () => {
+    const plain = zipSync({ 'Otter-A.json': [strToU8('{}'), { mtime: '2026-12-04T10:00:00' }] });
+    const named = plain.map((byte, i) => (byte === 0x41 && plain[i - 1] === 0x2d ? 0x8e : byte));
+    expect([...zipTimes(named).keys()]).toEqual(['Otter-\u008e.json']);
   });
 
   test('with names that climb out of it stays a list of names: nothing is written anywhere', async () => {

@@ -28,7 +28,19 @@ describe('reading', () => {
 
 /** OWASP, "CSV Injection": cells that begin with = + - @, a tab or a carriage return, and their wide forms. */
 describe('cells that a spreadsheet would take for a formula', () => {
-  test.each(['=1+1', '+A1', '-A1', '@SUM(A1)', '\t=1', '\r=1', '＝1', '=HYPERLINK("http://x","y")'])('%j', (cell) => {
+  test.each([
+    '=1+1',
+    '+A1',
+    '-A1',
+    '@SUM(A1)',
+    '\t=1',
+    '\r=1',
+    '＝1',
+    ' =1',
+    '\n=1',
+    '\u200e=1',
+    '=HYPERLINK("http://x","y")',
+  ])('%j', (cell) => {
     expect(guarded(cell)).toBe(`'${cell}`);
     const [[written]] = readTable(writeOwn(['a'], [[cell]])).rows as [[string]];
     expect(written.startsWith("'")).toBe(true);
@@ -72,6 +84,17 @@ describe('a roster', () => {
   ])('%s is refused at its line', (_, text, place) => {
     expect(readRoster(text)).toMatchObject({ ok: false, refusal: { place } });
   });
+});
+
+test('a quote that is never closed is refused, since it swallows what comes after', () => {
+  expect(readRoster('learner,name\na,"x\nb,y\n')).toMatchObject({
+    ok: false,
+    refusal: { found: 'a quote that is never closed' },
+  });
+});
+
+test('our own cells are all in quotes, for spreadsheets that part them at semicolons', () => {
+  expect(writeOwn(['a'], [['x;=1+1']])).toBe('"a"\r\n"x;=1+1"\r\n');
 });
 
 describe('filling marks in', () => {
