@@ -1,6 +1,6 @@
 import { answerFrom, exerciseOf } from './support/exercises.ts';
 import { expect, type Page, test } from './support/test.ts';
-import { button, field, openExercise, openFile } from './support/workbench.ts';
+import { button, openExercise, openFile } from './support/workbench.ts';
 
 async function openPlayback(page: Page): Promise<void> {
   const exercise = exerciseOf('one-vane');
@@ -17,7 +17,7 @@ test('the proof’s probes are stepped through and played, and stop when the rig
   await expect(probes).toContainText(/1 of \d\d/);
   await probes.getByRole('button', { name: 'One on' }).click();
   await expect(probes).toContainText(/2 of \d\d/);
-  await field(page, 'Speed').selectOption('4 times');
+  await page.getByLabel(/^Speed/).selectOption('4');
   await probes.getByRole('button', { name: 'Play' }).click();
   await expect(probes).toContainText(/[5-9] of \d\d/, { timeout: 15_000 });
   await button(page, 'Back to rest').first().click();
