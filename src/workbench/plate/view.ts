@@ -74,7 +74,8 @@ export function unproject(view: View, dx: number, dy: number): Vec3 {
 
 function axesOf(look: Look): { right: Vec3; up: Vec3; toward: Vec3 } {
   if (look.view === 'front') return { right: [1, 0, 0], up: [0, 1, 0], toward: [0, 0, 1] };
-  if (look.view === 'above') return { right: [1, 0, 0], up: [0, 0, -1], toward: [0, 1, 0] };
+  // As in the lessons: forward is up the page, the character's left on the left.
+  if (look.view === 'above') return { right: [-1, 0, 0], up: [0, 0, 1], toward: [0, 1, 0] };
   // From the character's right, so that forward reads from left to right.
   if (look.view === 'side') return { right: [0, 0, 1], up: [0, 1, 0], toward: [-1, 0, 0] };
   const round = (look.round * Math.PI) / 180;

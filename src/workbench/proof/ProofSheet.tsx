@@ -10,6 +10,17 @@ import { useProof } from './useProof.ts';
 import { useReadiness } from './useReadiness.ts';
 import { verdict } from './verdict.ts';
 
+/** What only paper needs: which variant it was, when, and what a mark on paper is worth. */
+function Printed({ when }: { when: number }) {
+  const { exercise } = useBench();
+  return (
+    <p className="wb-printed">
+      {exercise.title}, variant {exercise.seed}, proved {new Date(when).toLocaleString()}. The mark that a browser shows
+      is provisional: the one that counts is made again from the answer.
+    </p>
+  );
+}
+
 /** The proof sheet: what was asked, what was measured, in which pose, and one button to see it. */
 export function ProofSheet() {
   const { exercise, redraw } = useBench();
@@ -56,6 +67,7 @@ export function ProofSheet() {
           />
         ))}
       </ol>
+      {proof && <Printed when={proof.when} />}
       <Hints />
       <Attempts />
     </section>

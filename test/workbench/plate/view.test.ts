@@ -21,7 +21,7 @@ test('each view is right-handed, and shows everything of the rig at rest', () =>
   }
 });
 
-test('from the front the character’s left is on the right, from above ahead is down, from the side ahead is right', () => {
+test('from the front the character’s left is on the right, from above ahead is up and the left on the left, from the side ahead is right', () => {
   const shift = (name: (typeof VIEWS)[number]['name'], to: [number, number, number]) => {
     const [x0, y0] = project(view(name), [0, 0, 0]);
     const [x, y] = project(view(name), to);
@@ -29,7 +29,8 @@ test('from the front the character’s left is on the right, from above ahead is
   };
   expect(shift('front', [1, 0, 0])).toEqual([1, 0]);
   expect(shift('front', [0, 1, 0])).toEqual([0, -1]);
-  expect(shift('above', [0, 0, 1])).toEqual([0, 1]);
+  expect(shift('above', [0, 0, 1])).toEqual([0, -1]);
+  expect(shift('above', [1, 0, 0])).toEqual([-1, 0]);
   expect(shift('side', [0, 0, 1])).toEqual([1, 0]);
 });
 
