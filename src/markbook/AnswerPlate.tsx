@@ -3,6 +3,7 @@ import '../workbench/words/words.css';
 import '../workbench/plate/plate.css';
 import { useEffect, useState } from 'react';
 import type { HandedIn } from '../delivery/book/book.ts';
+import { AssignmentGrader } from '../delivery/mark/gradeAnswer.ts';
 import type { GradedMark } from '../delivery/mark/markedAnswer.ts';
 import { readJson } from '../solver/document/json.ts';
 import type { Pose, Rig } from '../solver/document/rig.ts';
@@ -21,7 +22,7 @@ interface Props {
   close: () => void;
 }
 
-type Found = { is: 'looking' } | { is: 'rig'; rig: Rig } | { is: 'not'; why: string };
+type Found = { is: 'looking' } | { is: 'rig'; rig: Rig; says: string } | { is: 'not'; why: string };
 
 /** A learner's own rig in a pose, from the file it was handed in with. */
 export default function AnswerPlate({ desk, handedIn, answer, pose, close }: Props) {
@@ -49,6 +50,7 @@ export default function AnswerPlate({ desk, handedIn, answer, pose, close }: Pro
       ) : (
         <p>The rig cannot be evaluated: {made.cycle.join(' → ')}.</p>
       )}
+      {found.says && <p>{found.says}</p>}
       <p>
         <button type="button" onClick={close}>
           Put it away
@@ -72,7 +74,14 @@ async function rigIn(desk: Desk, path: string, { exercise, seed, attempt }: Grad
     );
   });
   const rig = fieldOf(own, 'rig');
-  if (rig === undefined) return { is: 'not', why: 'This answer is no rig: there is nothing to draw.' };
+  if (rig === undefined) return givenRig(desk, exercise, seed, fieldOf(own, 'response'));
   const read = readRig(rig);
-  return read.ok ? { is: 'rig', rig: read.value } : { is: 'not', why: 'The rig cannot be read.' };
+  return read.ok ? { is: 'rig', rig: read.value, says: '' } : { is: 'not', why: 'The rig cannot be read.' };
+}
+
+/** An answer that is no rig is shown beside the rig it speaks of. */
+function givenRig(desk: Desk, exercise: string, seed: number, response: unknown): Found {
+  const given = desk.opened && new AssignmentGrader(desk.opened).exerciseOf(exercise, seed);
+  if (!given) return { is: 'not', why: 'The assignment is needed to show what was asked: open it above.' };
+  return { is: 'rig', rig: given.start, says: `Answered: ${JSON.stringify(response)}` };
 }

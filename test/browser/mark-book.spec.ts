@@ -81,6 +81,9 @@ test('a class is marked, looked at, written on and given out, as the command lin
   await page.getByRole('button', { name: 'Heron' }).click();
   await page.getByRole('button', { name: 'See it on the plate' }).first().click();
   await expect(page.locator('.wb-plate')).toBeVisible();
+  const hook = page.locator('.mb-sheet > div').filter({ hasText: 'how-high-the-hook' });
+  await hook.getByRole('button', { name: 'See the answer on the plate' }).click();
+  await expect(hook.getByText(/Answered: \{"values"/)).toBeVisible();
   await page.getByLabel('Your name').fill('Instructor');
   await page.getByLabel('Write').selectOption('a mark by hand');
   await page.getByLabel('Mark in per cent').fill('100');
