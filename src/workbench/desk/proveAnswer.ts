@@ -19,9 +19,13 @@ export function proveAnswer(exercise: Exercise, answer: Answer): Proved {
   return { result, messages: Object.fromEntries(messages) };
 }
 
-/** Works out beforehand what every proof of the exercise needs, wrong turns and all. */
+/** Above so many wrong turns times requirements it would take seconds, in which a file could not be opened. */
+const MOST_MADE_READY = 600;
+
+/** Works out beforehand what every proof of the exercise needs, wrong turns and all, where that is soon done. */
 export function makeReady(exercise: Exercise): void {
-  markingFor(exercise).wrongs();
+  const { wrongTurns, requirements } = exercise;
+  if (wrongTurns.length * requirements.length <= MOST_MADE_READY) markingFor(exercise).wrongs();
 }
 
 /** A worker gets a copy of the exercise each time: what tells exercises apart is what they are called. */
