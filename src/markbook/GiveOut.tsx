@@ -8,8 +8,8 @@ import { marksCsv, percent } from '../delivery/book/marksCsv.ts';
 import { scoredOf } from '../delivery/book/scored.ts';
 import { fillIn } from '../delivery/csv/fillIn.ts';
 import { oneRosterFiles } from '../delivery/csv/oneRoster.ts';
+import { saveContent } from '../workbench/keep/saveFile.ts';
 import { FileField } from './FileField.tsx';
-import { save } from './save.ts';
 import { refusalText } from './words.ts';
 
 interface Props {
@@ -24,10 +24,10 @@ export function GiveOut({ book, assignment }: Props) {
   return (
     <>
       <p>
-        <button type="button" onClick={() => save(`marks-${id}.csv`, marksCsv(book), 'text/csv')}>
+        <button type="button" onClick={() => saveContent(`marks-${id}.csv`, marksCsv(book), 'text/csv')}>
           Save the marks as CSV
         </button>{' '}
-        <button type="button" onClick={() => save(`feedback-${id}.zip`, feedbackZip(book), 'application/zip')}>
+        <button type="button" onClick={() => saveContent(`feedback-${id}.zip`, feedbackZip(book), 'application/zip')}>
           Save feedback, a file for each learner
         </button>
       </p>
@@ -55,7 +55,7 @@ function FillIn({ book }: { book: Book }) {
     const filled = fillIn(await file!.text(), { learner, mark }, marks);
     if (!filled.ok) return setTold(refusalText(filled.refusal));
     const { csv, filled: count, withoutMark, notInFile } = filled.value;
-    save(file!.name, csv, 'text/csv');
+    saveContent(file!.name, csv, 'text/csv');
     const missing = withoutMark.length > 0 ? ` Without a mark: ${withoutMark.join(', ')}.` : '';
     const unlisted = notInFile.length > 0 ? ` Not in the table: ${notInFile.join(', ')}.` : '';
     setTold(`${count} marks filled in.${missing}${unlisted}`);
@@ -88,7 +88,7 @@ function OneRoster({ book, assignment }: Props) {
     const ids = { school: text('school'), classOf: text('class'), session: text('period') };
     const files = oneRosterFiles(assignment!, ids, scoredOf(book), new Date().toISOString());
     const bytes = Object.fromEntries(Object.entries(files).map(([name, content]) => [name, strToU8(content)]));
-    save(`oneroster-${book.assignment.id}.zip`, zipSync(bytes) as Uint8Array<ArrayBuffer>, 'application/zip');
+    saveContent(`oneroster-${book.assignment.id}.zip`, zipSync(bytes) as Uint8Array<ArrayBuffer>, 'application/zip');
   }
 
   return (

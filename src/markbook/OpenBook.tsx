@@ -2,8 +2,8 @@ import { useState } from 'react';
 import type { Book } from '../delivery/book/book.ts';
 import { mergeBooks } from '../delivery/book/mergeBooks.ts';
 import { readBookText } from '../delivery/book/readBook.ts';
+import { saveFile } from '../workbench/keep/saveFile.ts';
 import { FileField } from './FileField.tsx';
-import { save } from './save.ts';
 import { refusalText } from './words.ts';
 
 interface Props {
@@ -38,7 +38,7 @@ export function OpenBook({ book, setBook }: Props) {
       />
       {book && (
         <p>
-          <button type="button" onClick={() => save(`marks-${book.assignment.id}.json`, JSON.stringify(book))}>
+          <button type="button" onClick={() => saveFile(`marks-${book.assignment.id}.json`, book)}>
             Save the book
           </button>
         </p>

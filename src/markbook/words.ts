@@ -22,7 +22,7 @@ export const FLAGS: Readonly<Record<BookFlag, string>> = {
   'probe-failed': 'passes, but fails under the secret probes',
 };
 
-export const percent = (share: number): string => `${Math.round(share * 1000) / 10} %`;
+export { percentText as percent } from '../delivery/percentText.ts';
 
 export const refusalText = ({ place, found, expected }: Refusal): string =>
   `${place === '' ? '' : `At ${place}: `}found ${found}, expected ${expected}.`;

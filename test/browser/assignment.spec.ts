@@ -6,6 +6,7 @@ import { seedOf } from '../../src/delivery/variant/seed.ts';
 import { answerOf } from '../delivery/support.ts';
 import { expectAxeClean } from './support/axe.ts';
 import { watchFaults } from './support/faults.ts';
+import { forbidStorage } from './support/forbidden-storage.ts';
 import { expectNoSideways } from './support/sideways.ts';
 import {
   asOverPlainHttp,
@@ -190,15 +191,7 @@ test('a file that was changed after it was signed is refused', async ({ page }) 
 });
 
 test.describe('where storage is forbidden', () => {
-  test.beforeEach(({ context }) =>
-    context.addInitScript(() => {
-      Object.defineProperty(globalThis, 'indexedDB', {
-        get: () => {
-          throw new DOMException('Storage is forbidden.', 'SecurityError');
-        },
-      });
-    }),
-  );
+  test.beforeEach(({ context }) => context.addInitScript(forbidStorage));
 
   test('an assignment can be made, opened and handed in, and it is said that nothing is kept', async ({ page }) => {
     await fillIn(page);

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Rig } from '../../src/solver/document/rig.ts';
 import { ANSWERS, addAim } from './support/answers.ts';
 import { exerciseOf } from './support/exercises.ts';
+import { forbidStorage } from './support/forbidden-storage.ts';
 import { byClicks } from './support/hand.ts';
 import { keptWork } from './support/kept.ts';
 import { expect, type Page, test } from './support/test.ts';
@@ -144,15 +145,7 @@ for (const channel of ['that hear of each other', 'that do not hear of each othe
 }
 
 test.describe('where storage is forbidden', () => {
-  test.beforeEach(({ context }) =>
-    context.addInitScript(() => {
-      Object.defineProperty(globalThis, 'indexedDB', {
-        get: () => {
-          throw new DOMException('Storage is forbidden.', 'SecurityError');
-        },
-      });
-    }),
-  );
+  test.beforeEach(({ context }) => context.addInitScript(forbidStorage));
 
   test('it is told, and the work can be saved to a file and proved', async ({ page }) => {
     await openExercise(page, 'one-vane');

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { addAim } from './support/answers.ts';
 import { expectAxeClean } from './support/axe.ts';
+import { forbidStorage } from './support/forbidden-storage.ts';
 import { byClicks } from './support/hand.ts';
 import { AIM, fileOf, keptAttempts, mastered, openSkills, row, shiftIn } from './support/skills.ts';
 import { expect, test } from './support/test.ts';
@@ -152,15 +153,7 @@ test('what a later version of the database holds is left alone, and it is told',
 });
 
 test.describe('where storage is forbidden', () => {
-  test.beforeEach(({ context }) =>
-    context.addInitScript(() => {
-      Object.defineProperty(globalThis, 'indexedDB', {
-        get: () => {
-          throw new DOMException('Storage is forbidden.', 'SecurityError');
-        },
-      });
-    }),
-  );
+  test.beforeEach(({ context }) => context.addInitScript(forbidStorage));
 
   test('it is told, and a file can still be looked at', async ({ page }) => {
     await openSkills(page);

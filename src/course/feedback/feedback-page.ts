@@ -1,5 +1,6 @@
 import type { Feedback } from '../../delivery/book/feedback.ts';
 import { readFeedbackText } from '../../delivery/book/readFeedback.ts';
+import { percentText as percent } from '../../delivery/percentText.ts';
 import { poseText } from '../../grader/words/poseText.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 
@@ -22,8 +23,6 @@ field.addEventListener('change', async () => {
   told.textContent = '';
   place.append(...shown(read.value));
 });
-
-const percent = (share: number): string => `${Math.round(share * 1000) / 10} %`;
 
 function element(name: string, ...content: (string | Node)[]): HTMLElement {
   const made = document.createElement(name);

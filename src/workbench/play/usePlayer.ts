@@ -56,6 +56,7 @@ export function usePlayer(strip: Strip, speed: number): Player {
     }
   }, [isPlaying, strip, speed, last, show, store]);
 
+  const pause = useCallback(() => setPlaying(false), []);
   return {
     place,
     isPlaying,
@@ -63,7 +64,7 @@ export function usePlayer(strip: Strip, speed: number): Player {
       show(now.current >= last ? 0 : now.current);
       setPlaying(true);
     },
-    pause: () => setPlaying(false),
+    pause,
     goTo: (to) => {
       setPlaying(false);
       show(Math.min(Math.max(to, 0), last));

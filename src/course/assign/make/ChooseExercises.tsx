@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { KIND_WORDS } from '../kind-words.ts';
+import { KIND_WORDS } from '../../kind-words.ts';
 import type { AuditRow, Offer, OfferedExercise } from '../offered.ts';
 
 interface Props {

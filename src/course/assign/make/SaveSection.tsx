@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
+import { saveContent } from '../../../workbench/keep/saveFile.ts';
 import { courseAddress } from '../course-root.ts';
 import { CopyButton } from '../parts/CopyButton.tsx';
-import { saveText } from '../save-text.ts';
 import type { Made } from './make-signed.ts';
 
 interface Props {
@@ -29,7 +29,7 @@ export function SaveSection({ name, make }: Props) {
       const result = await make(setTold, controller.signal);
       setMade(result);
       setTold('text' in result ? `Saved as ${name}.` : '');
-      if ('text' in result) saveText(name, `${result.text}\n`);
+      if ('text' in result) saveContent(name, `${result.text}\n`, 'application/octet-stream');
     } catch (error) {
       setTold('');
       setMade({ faults: [`The assignment could not be made: ${(error as Error).message}.`] });

@@ -2,11 +2,10 @@ import type { Assignment } from '../../../delivery/assignment/assignment.ts';
 import { thumbprintText } from '../../../delivery/assignment/keys.ts';
 import type { OpenedAssignment } from '../../../delivery/assignment/readAssignment.ts';
 import { millisecondsOf } from '../../../delivery/assignment/time.ts';
+import { percentText as percent } from '../../../delivery/percentText.ts';
 import { saveFile } from '../../../workbench/keep/saveFile.ts';
 import { asSet, inZone } from '../time/time-words.ts';
 import { ownZone } from '../time/zoned-time.ts';
-
-const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
 
 /** Who set it, by when, and how it counts. */
 export function About({ assignment, signedBy }: OpenedAssignment) {

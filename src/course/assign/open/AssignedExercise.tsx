@@ -3,8 +3,8 @@ import type { CarriedExercise } from '../../../delivery/assignment/assignment.ts
 import { openExercise } from '../../../grader/exercise/open.ts';
 import type { Setting } from '../../../workbench/setting.ts';
 import { Workbench } from '../../../workbench/Workbench.tsx';
+import { KIND_WORDS } from '../../kind-words.ts';
 import { paragraphs } from '../../site/paragraphs.ts';
-import { KIND_WORDS } from '../kind-words.ts';
 import type { ProvedAnswer } from './handing.ts';
 import { standWords } from './stand-words.ts';
 

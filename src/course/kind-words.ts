@@ -1,4 +1,4 @@
-import type { ExerciseKind } from '../../grader/exercise/definition.ts';
+import type { ExerciseKind } from '../grader/exercise/definition.ts';
 
 export const KIND_WORDS: Readonly<Record<ExerciseKind, string>> = {
   build: 'Build',
