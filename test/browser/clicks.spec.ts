@@ -42,6 +42,21 @@ for (const width of WIDTHS) {
   });
 }
 
+test.describe('locks', () => {
+  test.use({ width: 360 });
+
+  test('are ticked in rows that are not chosen', async ({ page }) => {
+    await openExercise(page, 'what-may-be-touched');
+    for (const rest of await page.getByRole('button', { name: 'Rest and locks' }).all()) await rest.click();
+    for (const bone of ['lamp_helper', 'boom', 'spot']) {
+      const lock = field(page, `lock size x of ${bone}`);
+      await byClicks.tick(lock);
+      await expect(lock).toBeChecked();
+      await expect(field(page, 'chosen bone')).toHaveValue(bone);
+    }
+  });
+});
+
 test.describe('the plate', () => {
   test.use({ width: 360 });
 
