@@ -25,14 +25,21 @@ function comparedOf({ status, measured, cause, profile }: Finding): Compared {
 
 /**
  * The wrong turn that a missed requirement shows: the one that fails in the same way on every canonical
- * probe. Where several do, one whose other misses agree as well, then the one listed first. Where none does, because
- * a structure is at fault in bones of other names, one that misses the same requirements by as much.
+ * probe. Where several do, one whose other misses agree as well, then one that misses nothing that is met here, then
+ * the one listed first. Where none does, because a structure is at fault in bones of other names, one that misses the
+ * same requirements by as much.
  */
 export function diagnose(findings: readonly Finding[], missed: Finding, known: readonly KnownWrong[]): string | null {
   const at = findings.indexOf(missed);
   const alike = known.filter(({ findings: theirs }) => failsAlike(missed, theirs[at]!));
   const agrees = ({ findings: theirs }: KnownWrong) => findings.every(({ status }, i) => status === theirs[i]!.status);
-  const found = alike.find(agrees) ?? alike[0] ?? known.find((one) => agrees(one) && countsAlike(missed, one, at));
+  const fits = ({ findings: theirs }: KnownWrong) =>
+    theirs.every(({ status }, i) => status !== 'missed' || findings[i]!.status === 'missed');
+  const found =
+    alike.find(agrees) ??
+    alike.find(fits) ??
+    alike[0] ??
+    known.find((one) => agrees(one) && countsAlike(missed, one, at));
   return found?.wrong.id ?? null;
 }
 

@@ -21,3 +21,17 @@ test('at least 90 % of the mistakes shown in ways that are not listed are told r
   expect(told.length).toBeGreaterThan(50);
   expect(told.filter(Boolean).length / told.length).toBeGreaterThanOrEqual(0.9);
 });
+
+test('what is told of one miss is not belied by what is met', () => {
+  const marking = markingFor('one-channel-open');
+  const { exercise } = marking;
+  const untied = exercise.wrongTurns.find(({ id }) => id === 'not-tied')!;
+  const rig = {
+    ...untied.rig,
+    bones: untied.rig.bones.map((bone) => (bone.name === 'hoist' ? { ...bone, locks: {} } : bone)),
+  };
+  const { requirements } = gradeWork(marking, { ...untied, rig });
+  const told = requirements.filter(({ status }) => status === 'missed').map(({ id, diagnosis }) => [id, diagnosis]);
+  expect(told).toContainEqual(['turns', 'not-tied']);
+  expect(told).toContainEqual(['shut-size', 'all-open']);
+});

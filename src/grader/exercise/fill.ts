@@ -1,3 +1,5 @@
+import { numberText } from '../words/numberText.ts';
+
 /**
  * Fills a structure's names into an exercise: "$name" alone becomes the value, "-$name" its negative, "{name}" inside a text or
  * a key becomes its text, and list items marked `only` for other structures fall away.
@@ -27,7 +29,11 @@ function fillText(text: string, names: Readonly<Record<string, unknown>>): unkno
   if (negative) return 0 - Number(givenValue(negative[1]!, names, text));
   const whole = /^\$([a-zA-Z]\w*)$/.exec(text);
   if (whole) return givenValue(whole[1]!, names, text);
-  return text.replace(/\{([a-zA-Z]\w*)\}/g, (_, name: string) => String(givenValue(name, names, text)));
+  return text.replace(/\{([a-zA-Z]\w*)\}/g, (_, name: string) => said(givenValue(name, names, text)));
+}
+
+function said(given: unknown): string {
+  return typeof given === 'number' ? numberText(given) : String(given);
 }
 
 /** A text that a name stands for may speak of other names; of itself it may not, so that filling ends. */

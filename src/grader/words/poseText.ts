@@ -1,4 +1,5 @@
 import type { Pose } from '../../solver/document/rig.ts';
+import { numberText } from './numberText.ts';
 
 /** A pose in words: "kite moved 0.5 m in x; together at 1". Angles in degrees, moves in metres. */
 export function poseText(pose: Pose): string {
@@ -23,4 +24,4 @@ function channelTexts(
   );
 }
 
-const short = (value: number): string => String(Number(value.toPrecision(4)));
+const short = (value: number): string => numberText(Number(value.toPrecision(4)));
