@@ -52,7 +52,10 @@ function failsAlike(a: Finding, b: Compared): boolean {
   if (b.status !== 'missed') return false;
   if (a.profile.length !== b.profile.length) return false;
   if (a.profile.length === 0) return JSON.stringify(a.cause) === JSON.stringify(b.cause);
-  return a.profile.every((value, i) => closeEnough(value, b.profile[i]!, a.requirement.allowed));
+  for (let i = 0; i < a.profile.length; i++) {
+    if (!closeEnough(a.profile[i]!, b.profile[i]!, a.requirement.allowed)) return false;
+  }
+  return true;
 }
 
 /** Within a tenth of the tolerance, or a fiftieth of the value. */

@@ -1,6 +1,9 @@
 import { unboundOf } from './bind.ts';
 import type { Exercise } from './exercise/definition.ts';
-import { type CommonProbes, commonProbes, type Depth, probed } from './probe/probed.ts';
+import { Canonical, canonicalFor } from './probe/canonical.ts';
+import type { Depth } from './probe/groups.ts';
+import { probed, type Trial } from './probe/probed.ts';
+import { keepOutTest } from './probe/probes.ts';
 import type { Built, Meter, StructureKind } from './requirements/kind.ts';
 import { kindOf, type Requirement } from './requirements/table.ts';
 import type { Work } from './responses/response.ts';
@@ -17,7 +20,7 @@ export interface Finding {
   cause: Cause | null;
   /** Of a behaviour: the canonical probes, and what each measured. */
   probes: readonly Float64Array[];
-  profile: readonly number[];
+  profile: ArrayLike<number>;
   /** The input values of the worst measurement. */
   worst: Float64Array | null;
   meter: Meter | null;
@@ -39,8 +42,8 @@ export function prove(exercise: Exercise, work: Work, depth: Depth = 'hunt'): Pr
   );
   if (prepared.ok) {
     const open = exercise.requirements.filter((requirement) => !settled.get(requirement));
-    const common = probesFor(prepared.subject, work, depth);
-    for (const finding of probed(open, prepared.subject, common)) settled.set(finding.requirement, finding);
+    const trial = trialFor(prepared.subject, work, depth);
+    for (const finding of probed(open, prepared.subject, trial)) settled.set(finding.requirement, finding);
   }
   return { prepared, findings: exercise.requirements.map((requirement) => settled.get(requirement)!) };
 }
@@ -69,10 +72,10 @@ function withoutProbes(
 }
 
 /** A pose that is handed in is the only one that counts. */
-function probesFor(subject: Subject, { inputs }: Work, depth: Depth): CommonProbes {
-  if (!inputs) return commonProbes(subject, depth);
+function trialFor(subject: Subject, { inputs }: Work, depth: Depth): Trial {
+  if (!inputs) return { depth, canonical: canonicalFor(subject), keptOut: keepOutTest(subject) };
   const values = Float64Array.from(subject.inputs, ({ id, rest }) => inputs[id] ?? rest);
-  return { depth: 'ladder', ladder: [values], further: [], keptOut: () => false, isKnownOut: () => false };
+  return { depth: 'ladder', canonical: new Canonical([values]), keptOut: null };
 }
 
 /** Parts and bones that inputs move, so that one which nothing stands for is told by name. */

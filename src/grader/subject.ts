@@ -2,24 +2,30 @@ import type { Pose, Rig } from '../solver/document/rig.ts';
 import { compile, createState, evaluate, type Program, packPose, type State } from '../solver/index.ts';
 import { type Binding, bindParts, boneOf } from './bind.ts';
 import type { Exercise } from './exercise/definition.ts';
+import type { Skin } from './measure/skin.ts';
 import { type BoundInput, bindInputs } from './probe/boundInput.ts';
 import { type Packer, packerFor } from './probe/packValues.ts';
+import { Stands } from './stands.ts';
 
 /** A built rig ready to be probed: compiled, its parts bound, the exercise's inputs tied to its channels. */
 export interface Subject {
   readonly exercise: Exercise;
   readonly rig: Rig;
   readonly program: Program;
-  readonly state: State;
   readonly binding: Binding;
   readonly inputs: readonly BoundInput[];
   readonly inputIndex: ReadonlyMap<string, number>;
   readonly packer: Packer;
-  /** The input values of the pose last evaluated, if it was one of values. */
-  readonly last: Float64Array;
-  isLastOfValues: boolean;
-  /** How often the rig was asked for a pose. */
+  readonly stands: Stands;
+  /** For poses that are not made of input values. */
+  readonly aside: State;
+  /** Of the pose last asked for. */
+  state: State;
+  /** The mesh, once something asks for it. */
+  skin: Skin | null;
+  /** How often the rig was asked for a pose, and how often for the mesh in one. */
   evaluations: number;
+  skinnings: number;
 }
 
 export type Prepared = { ok: true; subject: Subject } | { ok: false; binding: Binding; cycle: string[] };
@@ -31,45 +37,37 @@ export function subjectOf(exercise: Exercise, rig: Rig, parts: Readonly<Record<s
   const { program } = compiled;
   const inputs = bindInputs(exercise.inputs, rig, binding);
   const inputIndex = new Map(inputs.map((input, index) => [input.id, index]));
-  const state = createState(program);
+  const aside = createState(program);
   const packer = packerFor(program, inputs);
+  const stands = new Stands(program, packer);
   return {
     ok: true,
     subject: {
       exercise,
       rig,
       program,
-      state,
       binding,
       inputs,
       inputIndex,
       packer,
-      last: new Float64Array(inputs.length),
-      isLastOfValues: false,
+      stands,
+      aside,
+      state: aside,
+      skin: null,
       evaluations: 0,
+      skinnings: 0,
     },
   };
 }
 
 /**
  * World transforms (12 doubles a bone) with the inputs at these values; what an animator cannot set is
- * left at rest. The array is the subject's own and is overwritten by the next call.
+ * left at rest. The array is the subject's own and is overwritten by a later call.
  */
 export function worldAt(subject: Subject, values: Float64Array): Float64Array {
   subject.evaluations++;
-  if (isLast(subject, values)) return subject.state.world;
-  const { program, state, packer } = subject;
-  packer.pack(values);
-  evaluate(program, state, packer.packed);
-  subject.last.set(values);
-  subject.isLastOfValues = true;
-  return state.world;
-}
-
-/** Several requirements measure the same pose one after the other; it is evaluated once. */
-function isLast({ last, isLastOfValues }: Subject, values: Float64Array): boolean {
-  for (let i = 0; i < last.length; i++) if (values[i] !== last[i]) return false;
-  return isLastOfValues;
+  subject.state = subject.stands.at(values);
+  return subject.state.world;
 }
 
 /** The same for any pose. */
@@ -77,12 +75,12 @@ export function worldOf(subject: Subject, pose: Pose): Float64Array {
   return worldOfPacked(subject, packPose(subject.program, pose));
 }
 
-/** The same for a packed pose. */
+/** The same for a packed pose, which leaves what `worldAt` gave last as it is. */
 export function worldOfPacked(subject: Subject, packed: Float64Array): Float64Array {
   subject.evaluations++;
-  subject.isLastOfValues = false;
-  evaluate(subject.program, subject.state, packed);
-  return subject.state.world;
+  subject.state = subject.aside;
+  evaluate(subject.program, subject.aside, packed);
+  return subject.aside.world;
 }
 
 /** Where a bone's transform starts in the world array; the bone is a part or one of the rig by name. */

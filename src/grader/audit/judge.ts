@@ -21,7 +21,7 @@ export function breaks(requirement: Requirement, subject: Subject, samples: numb
   const keptOut = keepOutTest(subject);
   const sign = kind.atLeast ? -1 : 1;
   const limit = sign * requirement.allowed;
-  const badness = (values: Float64Array) => (keptOut(values) ? Number.NEGATIVE_INFINITY : sign * meter(values));
+  const badness = (values: Float64Array) => (keptOut?.(values) ? Number.NEGATIVE_INFINITY : sign * meter(values));
   const free = freeInputs(requirement, subject);
   const rest = held(requirement, subject, restValues(subject.inputs));
   const isBroken = (values: Float64Array) => exceeds(badness(values), limit);

@@ -11,6 +11,8 @@ import { radToDeg } from '../../solver/number/degrees.ts';
 
 /** Under these a length is left to the solver's own orient, which has a stand-in for each that counts as zero. */
 const SMALL_SQUARE = 1e-12;
+/** Under this nothing overflows. */
+const LARGE_SQUARE = 1e60;
 
 /**
  * orient(A) of a bone's transform: a rotation, three columns. Plain numbers in a short list, because this runs at every
@@ -76,6 +78,7 @@ export function angleBetweenDeg(a: Float64Array, b: Float64Array): number {
 
 /** Degrees of the turn that takes one orientation to the other. */
 export function turnBetweenDeg(a: Float64Array, aOffset: number, b: Float64Array, bOffset: number): number {
+  if (isTurnedAlike(a, aOffset, b, bOffset)) return 0;
   const p = orientationOf(a, aOffset);
   const q = orientationOf(b, bOffset);
   // R = P·Qᵀ; its trace gives 1 + 2 cos, its antisymmetric part 2 sin times the axis.
@@ -86,6 +89,16 @@ export function turnBetweenDeg(a: Float64Array, aOffset: number, b: Float64Array
   return radToDeg(atan2(Math.sqrt(x * x + y * y + z * z), cosTwice));
 }
 
+/** Whether two transforms have the very same y and z axes, of a length that can be squared; then the turn is exactly 0. */
+function isTurnedAlike(a: Float64Array, aOffset: number, b: Float64Array, bOffset: number): boolean {
+  let size = 0;
+  for (let i = 3; i < 9; i++) {
+    if (a[aOffset + i] !== b[bOffset + i]) return false;
+    size += a[aOffset + i]! * a[aOffset + i]!;
+  }
+  return size < LARGE_SQUARE;
+}
+
 /** How far a bone's base or tip has gone, the larger, in millimetres. */
 export function moveBetweenMm(
   a: Float64Array,
@@ -94,15 +107,16 @@ export function moveBetweenMm(
   bOffset: number,
   length: number,
 ): number {
-  return 1000 * Math.max(gap(0), gap(length));
+  return 1000 * Math.max(gap(a, aOffset, b, bOffset, 0), gap(a, aOffset, b, bOffset, length));
+}
 
-  function gap(along: number): number {
-    let sum = 0;
-    for (let i = 0; i < 3; i++) {
-      const before = a[aOffset + 9 + i]! + along * a[aOffset + 6 + i]!;
-      const after = b[bOffset + 9 + i]! + along * b[bOffset + 6 + i]!;
-      sum += (before - after) * (before - after);
-    }
-    return Math.sqrt(sum);
+/** Metres between the points `along` metres from the base of each. */
+function gap(a: Float64Array, aOffset: number, b: Float64Array, bOffset: number, along: number): number {
+  let sum = 0;
+  for (let i = 0; i < 3; i++) {
+    const before = a[aOffset + 9 + i]! + along * a[aOffset + 6 + i]!;
+    const after = b[bOffset + 9 + i]! + along * b[bOffset + 6 + i]!;
+    sum += (before - after) * (before - after);
   }
+  return Math.sqrt(sum);
 }

@@ -18,13 +18,13 @@ export function freeInputs(requirement: Requirement, subject: Subject): number[]
   return subject.inputs.flatMap((input, index) => (input.stuck || Object.hasOwn(at, input.id) ? [] : [index]));
 }
 
-/** A test for the exercise's keep-out zones; a zone whose bones nothing stands for keeps nothing out. */
-export function keepOutTest(subject: Subject): (values: Float64Array) => boolean {
+/** A test for the exercise's keep-out zones, or null; a zone whose bones nothing stands for keeps nothing out. */
+export function keepOutTest(subject: Subject): ((values: Float64Array) => boolean) | null {
   const stands = (spoken: string) => subject.program.boneIndex.has(boneOf(spoken, subject.binding) ?? '');
   const zones = subject.exercise.keepOut
     .filter(({ point, near }) => stands(point.bone) && stands(near.bone))
     .map(({ point, near, within }) => ({ a: placeOf(point), b: placeOf(near), within }));
-  if (zones.length === 0) return () => false;
+  if (zones.length === 0) return null;
   const a = new Float64Array(3);
   const b = new Float64Array(3);
   return (values) => {

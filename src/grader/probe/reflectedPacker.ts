@@ -14,12 +14,13 @@ export function reflectedPacker(
 ): (values: Float64Array) => Float64Array {
   const across = inputs.map((input) => acrossOf(program, input));
   const packer = packerFor(program, across);
+  const room = packer.room();
   const signs = inputs.map((input) => (isOpposite(input) ? -1 : 1));
   const reflected = new Float64Array(inputs.length);
   return (values) => {
     for (let i = 0; i < reflected.length; i++) reflected[i] = signs[i]! < 0 ? 0 - values[i]! : values[i]!;
-    packer.pack(reflected);
-    return packer.packed;
+    packer.pack(reflected, room);
+    return room.packed;
   };
 }
 

@@ -7,22 +7,20 @@ import { hunt } from './search.ts';
  * base, opposite, up along the aim, full stretch, half a turn of twist): from the nearest ladder pose on.
  */
 export function singularProbes(subject: Subject, ladder: readonly Float64Array[]): Float64Array[] {
-  const { program, state } = subject;
+  const { program } = subject;
   const places = singularPlaces(program);
   const nearnessAt = (place: (typeof places)[number]) => (values: Float64Array) => {
     worldAt(subject, values);
-    return nearness(program, state, place);
+    return nearness(program, subject.state, place);
   };
   const free = subject.inputs.flatMap((input, index) => (input.stuck ? [] : [index]));
   const found = places.map(() => ({ values: ladder[0]!, near: Number.POSITIVE_INFINITY }));
   for (const values of ladder) {
     worldAt(subject, values);
     places.forEach((place, i) => {
-      const near = nearness(program, state, place);
+      const near = nearness(program, subject.state, place);
       if (near < found[i]!.near) found[i] = { values, near };
     });
   }
-  return places.map((place, i) => hunt(found[i]!.values, free, subject.inputs, nearnessAt(place), nearer).values);
+  return places.map((place, i) => hunt(found[i]!.values, free, subject.inputs, nearnessAt(place), -1).values);
 }
-
-const nearer = (a: number, b: number): boolean => a < b;

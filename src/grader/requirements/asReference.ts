@@ -1,7 +1,8 @@
 import { needed } from '../../solver/document/structures.ts';
 import { text } from '../../solver/document/values.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
-import { lengthOf, subjectOf, worldAt, worldOffset } from '../subject.ts';
+import { modelOf } from '../models.ts';
+import { lengthOf, worldAt, worldOffset } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by as byReader, type RequirementBase, requirementReader, spokenList, unitOf } from './requirement.ts';
 
@@ -27,11 +28,7 @@ export const asReference: BehaviourKind<AsReference> = {
   missed: ({ bones, by }, { measured, allowed, nameOf }) =>
     `${bones.map(nameOf).join(' or ')} should ${by} otherwise here: ${measured} off; ${allowed} is allowed.`,
   meter({ bones, reference, by }, subject) {
-    const { exercise } = subject;
-    const built = exercise.references.find(({ id }) => id === reference)!;
-    const prepared = subjectOf(exercise, built.rig, built.parts);
-    if (!prepared.ok) throw new Error(`${exercise.id}: the reference ${reference} cannot be evaluated`);
-    const model = prepared.subject;
+    const model = modelOf(subject.exercise, reference);
     const pairs = bones.map((bone) => ({
       self: worldOffset(subject, bone),
       wanted: worldOffset(model, bone),
@@ -40,12 +37,13 @@ export const asReference: BehaviourKind<AsReference> = {
     return (values) => {
       const world = worldAt(subject, values);
       const wanted = worldAt(model, values);
-      const changes = pairs.map((pair) =>
-        by === 'turn'
-          ? turnBetweenDeg(world, pair.self, wanted, pair.wanted)
-          : moveBetweenMm(world, pair.self, wanted, pair.wanted, pair.length),
-      );
-      return Math.max(...changes);
+      let worst = 0;
+      for (const { self, wanted: at, length } of pairs) {
+        const off =
+          by === 'turn' ? turnBetweenDeg(world, self, wanted, at) : moveBetweenMm(world, self, wanted, at, length);
+        worst = Math.max(worst, off);
+      }
+      return worst;
     };
   },
 };

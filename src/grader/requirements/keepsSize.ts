@@ -22,13 +22,13 @@ export const keepsSize: BehaviourKind<KeepsSize> = {
     const offset = worldOffset(subject, bone);
     return (values) => {
       const world = worldAt(subject, values);
-      return 100 * Math.max(...[0, 3, 6].map((column) => Math.abs(lengthAt(world, offset + column) - 1)));
+      return 100 * Math.max(offBy(world, offset), offBy(world, offset + 3), offBy(world, offset + 6));
     };
   },
 };
 
-/** A rest transform is a rotation: its columns are of length 1. */
-function lengthAt(world: Float64Array, at: number): number {
+/** By how much a column is not as long as at rest: a rest transform is a rotation, its columns of length 1. */
+function offBy(world: Float64Array, at: number): number {
   const [x, y, z] = [world[at]!, world[at + 1]!, world[at + 2]!];
-  return Math.sqrt(x * x + y * y + z * z);
+  return Math.abs(Math.sqrt(x * x + y * y + z * z) - 1);
 }

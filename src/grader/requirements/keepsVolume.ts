@@ -1,6 +1,5 @@
-import { bindMesh, skinMesh } from '../../solver/index.ts';
+import { skinnedAt, skinOf } from '../measure/skin.ts';
 import { meshVolume } from '../measure/volume.ts';
-import { worldAt } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type RequirementBase, requirementReader } from './requirement.ts';
 
@@ -18,14 +17,10 @@ export const keepsVolume: BehaviourKind<KeepsVolume> = {
   inputs: () => [],
   missed: (_, { measured, allowed }) => `The volume changes by ${measured}; ${allowed} is allowed.`,
   meter(_, subject) {
-    const { mesh } = subject.rig;
-    const binding = bindMesh(subject.rig);
-    if (!mesh || !binding) return () => Number.POSITIVE_INFINITY;
-    const skinned = new Float64Array(mesh.positions.length);
-    const atRest = meshVolume(mesh.positions, mesh.triangles);
-    return (values) => {
-      skinMesh(binding, worldAt(subject, values), skinned);
-      return 100 * Math.abs(meshVolume(skinned, mesh.triangles) / atRest - 1);
-    };
+    const skin = skinOf(subject);
+    if (!skin) return () => Number.POSITIVE_INFINITY;
+    const { binding, triangles } = skin;
+    const atRest = meshVolume(binding.positions, triangles);
+    return (values) => 100 * Math.abs(meshVolume(skinnedAt(subject, skin, values), triangles) / atRest - 1);
   },
 };

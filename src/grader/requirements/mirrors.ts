@@ -34,10 +34,9 @@ export const mirrors: BehaviourKind<Mirrors> = {
       length: lengthOf(subject, bone),
     }));
     const wanted = new Float64Array(12);
-    const before = new Float64Array(subject.state.world.length);
     const reflected = reflectedPacker(subject.program, subject.inputs);
     return (values) => {
-      before.set(worldAt(subject, values));
+      const before = worldAt(subject, values);
       const after = worldOfPacked(subject, reflected(values));
       let worst = 0;
       for (const { self, other, length } of pairs) {

@@ -1,7 +1,6 @@
 import { needed } from '../../solver/document/structures.ts';
-import { seenFrom } from '../measure/frame.ts';
-import { type Subject, worldAt, worldOffset } from '../subject.ts';
-import { distanceMeter } from './change.ts';
+import { moveBetweenMm, seenFrom, turnBetweenDeg } from '../measure/frame.ts';
+import { lengthOf, worldAt, worldOffset } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by, type RequirementBase, requirementReader, spoken, spokenList, unitOf } from './requirement.ts';
 
@@ -34,8 +33,9 @@ export const movesWith: BehaviourKind<MovesWith> = {
   missed: (requirement, { measured, allowed, nameOf }) =>
     `${nameOf(requirement.bone)} should go along with ${nameOf(requirement.with)} but is ${measured} from where it would be carried; ${allowed} is allowed.`,
   meter(requirement, subject) {
-    const { between } = distanceMeter(subject, requirement.bone, requirement.by);
-    const keepSeen = seenMeter(requirement, subject);
+    const carrier = worldOffset(subject, requirement.with);
+    const carried = worldOffset(subject, requirement.bone);
+    const length = lengthOf(subject, requirement.bone);
     const indices = requirement.moving.map((id) => subject.inputIndex.get(id)!);
     const still = new Float64Array(subject.inputs.length);
     const before = new Float64Array(12);
@@ -43,15 +43,11 @@ export const movesWith: BehaviourKind<MovesWith> = {
     return (values) => {
       still.set(values);
       for (const index of indices) still[index] = subject.inputs[index]!.rest;
-      keepSeen(still, before);
-      keepSeen(values, after);
-      return between(before, after);
+      seenFrom(worldAt(subject, still), carrier, carried, before);
+      seenFrom(worldAt(subject, values), carrier, carried, after);
+      return requirement.by === 'turn'
+        ? turnBetweenDeg(before, 0, after, 0)
+        : moveBetweenMm(before, 0, after, 0, length);
     };
   },
 };
-
-function seenMeter(requirement: MovesWith, subject: Subject) {
-  const carrier = worldOffset(subject, requirement.with);
-  const carried = worldOffset(subject, requirement.bone);
-  return (values: Float64Array, into: Float64Array) => seenFrom(worldAt(subject, values), carrier, carried, into);
-}

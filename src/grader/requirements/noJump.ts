@@ -1,6 +1,7 @@
 import { needed, optional } from '../../solver/document/structures.ts';
 import { numberFrom } from '../../solver/document/values.ts';
 import { alongInput } from '../probe/alongInput.ts';
+import { worldAt } from '../subject.ts';
 import { distanceMeter } from './change.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by, type RequirementBase, requirementReader, spoken, unitOf } from './requirement.ts';
@@ -38,12 +39,10 @@ export const noJump: BehaviourKind<NoJump> = {
     const step = (max - min) / stepsOf(requirement);
     const distance = distanceMeter(subject, requirement.bone, requirement.by);
     const values = new Float64Array(subject.inputs.length);
-    const before = new Float64Array(12);
     return (probe) => {
       values.set(probe);
       values[index] = Math.max(min, probe[index]! - step);
-      distance.keep(values, before);
-      return distance.from(before, probe);
+      return distance(worldAt(subject, values), worldAt(subject, probe));
     };
   },
   probes(requirement, subject, ladder) {

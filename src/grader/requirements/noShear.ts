@@ -21,19 +21,26 @@ export const noShear: BehaviourKind<NoShear> = {
     `Of ${bones.map(nameOf).join(' and ')} one is sheared: its axes are ${measured} out of square; ${allowed} is allowed.`,
   meter({ bones }, subject) {
     const offsets = bones.map((bone) => worldOffset(subject, bone));
+    const columns = [new Float64Array(3), new Float64Array(3), new Float64Array(3)] as const;
     return (values) => {
       const world = worldAt(subject, values);
-      return Math.max(...offsets.map((offset) => outOfSquare(world, offset)));
+      let worst = 0;
+      for (const offset of offsets) worst = Math.max(worst, outOfSquare(world, offset, columns));
+      return worst;
     };
   },
 };
 
-function outOfSquare(world: Float64Array, offset: number): number {
-  const column = (i: number) => world.subarray(offset + 3 * i, offset + 3 * i + 3);
-  const off = (i: number, j: number) => {
-    const [a, b] = [column(i), column(j)];
-    const isZero = (v: Float64Array) => v.every((x) => x === 0);
-    return isZero(a) || isZero(b) ? 0 : Math.abs(90 - angleBetweenDeg(a, b));
-  };
-  return Math.max(off(0, 1), off(1, 2), off(0, 2));
+type Columns = readonly [Float64Array, Float64Array, Float64Array];
+
+function outOfSquare(world: Float64Array, offset: number, columns: Columns): number {
+  for (let i = 0; i < 9; i++) columns[Math.floor(i / 3)]![i % 3] = world[offset + i]!;
+  const [x, y, z] = columns;
+  return Math.max(offSquare(x, y), offSquare(y, z), offSquare(x, z));
 }
+
+function offSquare(a: Float64Array, b: Float64Array): number {
+  return isZero(a) || isZero(b) ? 0 : Math.abs(90 - angleBetweenDeg(a, b));
+}
+
+const isZero = (v: Float64Array): boolean => v[0] === 0 && v[1] === 0 && v[2] === 0;

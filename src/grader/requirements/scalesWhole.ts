@@ -34,14 +34,17 @@ export const scalesWhole: BehaviourKind<ScalesWhole> = {
     const rootAt = worldOffset(subject, root);
     const offsets = bones.map((bone) => worldOffset(subject, bone));
     const sizeAt = (rootAt / 12) * POSE_STRIDE + 7;
-    const before = new Float64Array(subject.state.world.length);
+    const room = subject.packer.room();
+    const scaled = new Float64Array(room.packed.length);
     return (values) => {
-      before.set(worldAt(subject, values));
-      const { packed } = subject.packer;
-      subject.packer.pack(values);
-      for (let i = 0; i < 3; i++) packed[sizeAt + i] = packed[sizeAt + i]! * factor;
-      const after = worldOfPacked(subject, packed);
-      return 1000 * Math.max(...offsets.map((offset) => apart(before, after, offset)));
+      const before = worldAt(subject, values);
+      subject.packer.pack(values, room);
+      scaled.set(room.packed);
+      for (let i = 0; i < 3; i++) scaled[sizeAt + i] = scaled[sizeAt + i]! * factor;
+      const after = worldOfPacked(subject, scaled);
+      let worst = 0;
+      for (const offset of offsets) worst = Math.max(worst, apart(before, after, offset));
+      return 1000 * worst;
     };
 
     /** Largest difference of the bone's columns, over its length, and of its base, both brought back to size 1. */

@@ -2,7 +2,7 @@ import { dictionary, list, needed, optional } from '../../solver/document/struct
 import { finite, numberFrom } from '../../solver/document/values.ts';
 import type { Values } from '../exercise/held.ts';
 import { restValues } from '../probe/boundInput.ts';
-import type { Subject } from '../subject.ts';
+import { type Subject, worldAt } from '../subject.ts';
 import { distanceMeter } from './change.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by, type RequirementBase, requirementReader, spoken, unitOf } from './requirement.ts';
@@ -44,12 +44,10 @@ export const smoothAlongPath: BehaviourKind<SmoothAlongPath> = {
   meter(requirement, subject) {
     const poses = posesAlong(requirement, subject);
     const distance = distanceMeter(subject, requirement.bone, requirement.by);
-    const before = new Float64Array(12);
     return (values) => {
       const at = poses.findIndex((pose) => pose.every((value, i) => value === values[i]));
       if (at < 1) return 0;
-      distance.keep(poses[at - 1]!, before);
-      return distance.from(before, values);
+      return distance(worldAt(subject, poses[at - 1]!), worldAt(subject, values));
     };
   },
   probes: posesAlong,

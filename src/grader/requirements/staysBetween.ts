@@ -1,6 +1,7 @@
 import { needed, optional } from '../../solver/document/structures.ts';
 import { numberFrom } from '../../solver/document/values.ts';
 import { alongInput } from '../probe/alongInput.ts';
+import { worldAt } from '../subject.ts';
 import { distanceMeter } from './change.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by, type RequirementBase, requirementReader, spoken, unitOf } from './requirement.ts';
@@ -38,21 +39,15 @@ export const staysBetween: BehaviourKind<StaysBetween> = {
     const index = subject.inputIndex.get(requirement.switch)!;
     const { min, max } = subject.inputs[index]!;
     const distance = distanceMeter(subject, requirement.bone, requirement.by);
-    const low = new Float64Array(12);
-    const high = new Float64Array(12);
-    const here = new Float64Array(12);
     const values = new Float64Array(subject.inputs.length);
-    const keepAt = (switchValue: number, into: Float64Array) => {
+    const worldWith = (switchValue: number) => {
       values[index] = switchValue;
-      distance.keep(values, into);
+      return worldAt(subject, values);
     };
     return (probe) => {
       values.set(probe);
-      keepAt(probe[index]!, here);
-      keepAt(min, low);
-      keepAt(max, high);
-      const around = distance.between(here, low) + distance.between(here, high);
-      return (around - distance.between(low, high)) / 2;
+      const [here, low, high] = [worldWith(probe[index]!), worldWith(min), worldWith(max)];
+      return (distance(here, low) + distance(here, high) - distance(low, high)) / 2;
     };
   },
   probes({ switch: id, steps = 4 }, subject, ladder) {

@@ -11,6 +11,6 @@ export function probePoses(exercise: Exercise, rig: Rig, parts: Readonly<Record<
   if (!prepared.ok) return [];
   const { subject } = prepared;
   const isOut = keepOutTest(subject);
-  const poses = ladder(subject.inputs).flatMap((values) => (isOut(values) ? [] : [poseOf(subject, values)]));
+  const poses = ladder(subject.inputs).flatMap((values) => (isOut?.(values) ? [] : [poseOf(subject, values)]));
   return [...new Map(poses.map((pose) => [JSON.stringify(pose), pose])).values()];
 }
