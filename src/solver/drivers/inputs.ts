@@ -2,6 +2,7 @@ import type { Places } from '../compile/places.ts';
 import type { DriverSource } from '../document/rig.ts';
 import { isTurn } from '../geometry/isTurn.ts';
 import { orient } from '../geometry/orient.ts';
+import { plainTwist } from '../geometry/plainTwist.ts';
 import { writePoint } from '../geometry/point.ts';
 import { FRAME_INTS, writeRestBase, writeRestFrame, writeShift } from '../geometry/restFrame.ts';
 import { TWIST_LEAST, writeTwist } from '../geometry/twist.ts';
@@ -59,13 +60,19 @@ export function inputValue(code: Int32Array, m: Float64Array, at: number): numbe
 
 /** Signed degrees of twist from the rest frame under the parent, 0 where the axis is turned right over. */
 function turnDeg(code: Int32Array, m: Float64Array, at: number): number {
+  const twistRad = plainTwist(code, m, at + OWN_FRAME, code[at], code[at + AXIS]);
+  return radToDeg(Number.isNaN(twistRad) ? anyTwist(code, m, at) : twistRad);
+}
+
+/** The same in radians for any bone. */
+function anyTwist(code: Int32Array, m: Float64Array, at: number): number {
   writeRestFrame(code, m, at + OWN_FRAME, FRAME, SPARE);
   const isFrameTurn = isTurn(m, FRAME);
   if (!isFrameTurn) orient(m, FRAME, FROM);
   const isOwnTurn = isTurn(m, code[at]);
   if (!isOwnTurn) orient(m, code[at], TO);
   writeTwist(m, isFrameTurn ? FRAME : FROM, isOwnTurn ? code[at] : TO, code[at + AXIS], TWIST_LEAST, SPARE);
-  return radToDeg(m[SPARE]);
+  return m[SPARE];
 }
 
 function shift(code: Int32Array, m: Float64Array, at: number): number {

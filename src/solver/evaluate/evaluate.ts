@@ -25,6 +25,9 @@ export function startOn(machine: Machine, program: Program): void {
   for (let i = 0; i < count; i++) memory[switches + i] = pose[given + i];
 }
 
+/** Poses taken over at a time: those of a rig of some dozen bones fit the processor's nearest memory. */
+const BLOCK = 16;
+
 /**
  * Evaluates `count` packed poses that lie end to end, and writes their worlds (WORLD_STRIDE per bone) end to end. Bit for
  * bit the same as evaluating them one by one; the state is left as the last pose left it.
@@ -36,12 +39,15 @@ export function evaluateBatch(
   count: number,
   worlds: Float64Array,
 ): void {
-  // Read in order, a pose comes from memory faster than bone by bone.
-  const pose = new Float64Array(program.poseLength);
-  for (let i = 0; i < count; i++) {
-    const at = i * pose.length;
-    for (let k = 0; k < pose.length; k++) pose[k] = poses[at + k];
-    evaluate(program, state, pose);
-    worlds.set(state.world, i * state.world.length);
+  const { poseLength } = program;
+  // Taken over some at a time, poses come from memory faster than bone by bone.
+  const block = new Float64Array(poseLength * Math.min(count, BLOCK));
+  for (let start = 0; start < count; start += BLOCK) {
+    const end = Math.min(count, start + BLOCK);
+    block.set(poses.subarray(poseLength * start, poseLength * end));
+    for (let i = start; i < end; i++) {
+      evaluate(program, state, block, poseLength * (i - start));
+      worlds.set(state.world, i * state.world.length);
+    }
   }
 }

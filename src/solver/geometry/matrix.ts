@@ -73,7 +73,17 @@ export function multiplyTransposed(m: Float64Array, left: number, right: number,
 }
 
 export function copyMatrix(m: Float64Array, from: number, to: number): void {
-  for (let i = 0; i < 9; i++) m[to + i] = m[from + i];
+  const a = from & INDEX;
+  const c = to & INDEX;
+  m[c] = m[a];
+  m[c + 1] = m[a + 1];
+  m[c + 2] = m[a + 2];
+  m[c + 3] = m[a + 3];
+  m[c + 4] = m[a + 4];
+  m[c + 5] = m[a + 5];
+  m[c + 6] = m[a + 6];
+  m[c + 7] = m[a + 7];
+  m[c + 8] = m[a + 8];
 }
 
 export function writeIdentity(m: Float64Array, to: number): void {

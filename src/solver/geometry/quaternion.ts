@@ -129,10 +129,10 @@ function writeUnit(m: Float64Array, q: number, x: number, y: number, z: number, 
 
 /** Turns a quaternion further, about its own x, y or z (0, 1, 2), by the angle with this half sine and half cosine. */
 export function turnQuaternion(m: Float64Array, q: number, axis: number, sinHalf: number, cosHalf: number): void {
-  const i = q + axis;
-  const j = q + ((axis + 1) % 3);
-  const k = q + ((axis + 2) % 3);
-  const w = q + 3;
+  const i = (q + axis) & INDEX;
+  const j = (axis === 2 ? q : q + axis + 1) & INDEX;
+  const k = (axis === 0 ? q + 2 : q + axis - 1) & INDEX;
+  const w = (q + 3) & INDEX;
   const qi = m[i];
   const qj = m[j];
   const qk = m[k];

@@ -1,6 +1,8 @@
 import { cos, sin } from '../number/index.ts';
 import { turnByQuaternion } from './quaternion.ts';
 
+const INDEX = 0x3fffffff;
+
 /** Turns the orientation about an axis of its own, a unit vector in memory. Uses four doubles at `spare`. */
 export function turnAbout(m: Float64Array, orientation: number, axis: number, angleRad: number, spare: number): void {
   const s = sin(0.5 * angleRad);
@@ -15,7 +17,8 @@ export function turnAbout(m: Float64Array, orientation: number, axis: number, an
 export function turnAboutZ(m: Float64Array, orientation: number, angleRad: number): void {
   const c = cos(angleRad);
   const s = sin(angleRad);
-  for (let i = orientation; i < orientation + 3; i++) {
+  const o = orientation & INDEX;
+  for (let i = o; i < o + 3; i++) {
     const x = m[i];
     const y = m[i + 3];
     m[i] = c * x + s * y;

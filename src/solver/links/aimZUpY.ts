@@ -1,3 +1,5 @@
+import { slerp } from '../geometry/slerp.ts';
+import { set } from '../geometry/vector.ts';
 import { SHEAR } from '../machine/flagBits.ts';
 import type { Run } from '../machine/machine.ts';
 import { aimOne } from './aimAny.ts';
@@ -5,6 +7,10 @@ import { AIM_RECORD } from './aimRecord.ts';
 import { UP_KINDS } from './upVector.ts';
 
 const { TARGET, UP, INTS } = AIM_RECORD;
+/** Scratch. */
+const FULL = 0;
+const SPARE = 9;
+
 const { POINT, BONE_AXIS, BONE_Y, BONE_Z } = UP_KINDS;
 const INDEX = 0x3fffffff;
 const ZERO = 1e-9;
@@ -99,10 +105,16 @@ export const aimZUpY: Run = (machine, at, count) => {
       yShear = (yShear - along * zShear) / ySize;
       xSize = volume / (ySize * zSize);
     }
-    const isPlain = weight === 1 && distance >= ZERO && zSize >= ZERO && ySize >= ZERO && ySize > Math.abs(along);
+    const isPlain = distance >= ZERO && zSize >= ZERO && ySize >= ZERO && ySize > Math.abs(along);
     const isUpPlain =
       upKind !== BONE_AXIS && upSquare >= UP_SQUARE_LEAST && acrossSquare >= ACROSS_LEAST * ACROSS_LEAST * upSquare;
-    if (!(isPlain && isUpPlain)) {
+    const isTurn =
+      zSize === 1 &&
+      ySize === 1 &&
+      Math.abs(volume - 1) < ROUNDING &&
+      Math.abs(zShear) < ROUNDING &&
+      Math.abs(yShear) < ROUNDING;
+    if (!(isPlain && isUpPlain && (weight === 1 || isTurn))) {
       aimOne(machine, i);
       continue;
     }
@@ -113,6 +125,13 @@ export const aimZUpY: Run = (machine, at, count) => {
     ux *= across;
     uy *= across;
     uz *= across;
+    if (weight !== 1) {
+      set(m, FULL, uy * dz - uz * dy, uz * dx - ux * dz, ux * dy - uy * dx);
+      set(m, FULL + 3, ux, uy, uz);
+      set(m, FULL + 6, dx, dy, dz);
+      slerp(m, self, FULL, weight, SPARE);
+      continue;
+    }
     m[self] = (uy * dz - uz * dy) * xSize;
     m[self + 1] = (uz * dx - ux * dz) * xSize;
     m[self + 2] = (ux * dy - uy * dx) * xSize;

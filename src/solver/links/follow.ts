@@ -1,16 +1,17 @@
 import { matrixOf, relative } from '../compile/restTransforms.ts';
-import type { FollowLink } from '../document/rig.ts';
+import type { FollowLink, Quat } from '../document/rig.ts';
 import { blend } from '../geometry/blend.ts';
 import { isTurn } from '../geometry/isTurn.ts';
 import { multiply, transformPoint } from '../geometry/matrix.ts';
 import { slerp } from '../geometry/slerp.ts';
 import { putTogether, takeApart } from '../geometry/takeApart.ts';
 import type { Machine, Run } from '../machine/machine.ts';
+import { followTurn } from './followTurn.ts';
 import { LINK_RECORD, type LinkKind } from './linkKind.ts';
 
 const { LINK, WEIGHT } = LINK_RECORD;
 const SOURCE = LINK_RECORD.INTS;
-/** Where source⁻¹·self at rest lies, three columns and base; NONE without offset. */
+/** Where source⁻¹·self at rest lies, three columns and base; NONE without offset, or one that does nothing. */
 const OFFSET = SOURCE + 1;
 const CHANNELS = SOURCE + 2;
 const INTS = SOURCE + 3;
@@ -37,7 +38,8 @@ export const follow: LinkKind<FollowLink> = {
     const onTip = places.boneAt(own.bone).attach === 'tip';
     const bits = channels.filter((channel) => !(onTip && channel === 'move')).map((channel) => BITS[channel]);
     const { base, turn } = relative(places.rests[places.bone(source)], places.rests[own.bone]);
-    const kept = offset === 'keep' ? places.constant(...matrixOf(turn), ...base) : NONE;
+    const isNothing = isUnturned(turn) && (!bits.includes(BITS.move) || base.every((part) => part === 0));
+    const kept = offset === 'keep' && !isNothing ? places.constant(...matrixOf(turn), ...base) : NONE;
     return [places.world(source), kept, bits.reduce((sum, bit) => sum + bit, 0)];
   },
   runs: [run],
@@ -45,12 +47,15 @@ export const follow: LinkKind<FollowLink> = {
   nearness: () => Infinity,
 };
 
+const isUnturned = ([x, y, z]: Quat): boolean => x === 0 && y === 0 && z === 0;
+
 function followOne(machine: Machine, at: number): void {
   const { code, memory: m, flags } = machine;
   const weight = m[code[at + WEIGHT]];
   if (weight === 0) return;
   const self = code[at];
   const channels = code[at + CHANNELS];
+  if (channels === BITS.turn && weight === 1 && followTurn(code, m, at)) return;
   const goal = writeGoal(code, m, at);
   if (channels & BITS.move) blend(m, self + 9, goal + 9, weight);
   if (isTurn(m, self) && isTurn(m, goal)) {

@@ -4,6 +4,7 @@ import { FRAME_INTS, writeRestFrame } from '../geometry/restFrame.ts';
 import { putTogether, takeApart } from '../geometry/takeApart.ts';
 import type { Machine, Run } from '../machine/machine.ts';
 import { limitMove, moveConstants } from './limitMove.ts';
+import { isPlainlyInside } from './limitPlain.ts';
 import { angleFromHalfTurn, limitTurn, turnConstants } from './limitTurn.ts';
 import { LINK_RECORD, type LinkKind } from './linkKind.ts';
 
@@ -48,7 +49,7 @@ export const limit: LinkKind<LimitLink> = {
 function limitOne(machine: Machine, at: number): void {
   const { code, memory: m, flags } = machine;
   const weight = m[code[at + WEIGHT]];
-  if (weight === 0) return;
+  if (weight === 0 || isPlainlyInside(code, m, at)) return;
   const self = code[at];
   const link = code[at + LINK];
   const own = isTurn(m, self) ? self : OWN;

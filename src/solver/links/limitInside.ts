@@ -51,17 +51,27 @@ function leastSine(deg: number): number {
 
 const coneCosine = (cone: number | undefined): number => (cone === undefined ? -ALWAYS : leastCosine(degToRad(cone)));
 
-/** Whether the turn at `turn`, nine doubles, is well inside all its bounds. */
-export function isWellInside(m: Float64Array, turn: number, bounds: number): boolean {
-  const x = m[turn + 6];
-  const y = m[turn + 7];
-  const z = m[turn + 8];
+/**
+ * Whether a turn is well inside all its bounds. Given are the direction it turns +z to, and by how much it turns about that:
+ * cosine and sine, both times 1 + z.
+ */
+export function isAxisWellInside(
+  m: Float64Array,
+  bounds: number,
+  x: number,
+  y: number,
+  z: number,
+  cosine: number,
+  sine: number,
+): boolean {
   if (z < m[bounds + CONE] || y < m[bounds + PITCH] || y > m[bounds + PITCH + 1]) return false;
   const yaw = m[bounds] * z + m[bounds + 1] * x;
   if (yaw < m[bounds + 2] * Math.sqrt(x * x + z * z)) return false;
   if (m[bounds + TWIST + 2] === -ALWAYS) return true;
   // Twice the squares of the parts of the quaternion that give the twist, and twice their product, sum to 1 + z.
-  const cosine = m[turn] + m[turn + 4];
-  const sine = m[turn + 1] - m[turn + 3];
   return z > -0.5 && m[bounds + TWIST] * cosine + m[bounds + TWIST + 1] * sine > m[bounds + TWIST + 2] * (1 + z);
 }
+
+/** The same of the turn at `turn`, nine doubles. */
+export const isWellInside = (m: Float64Array, turn: number, bounds: number): boolean =>
+  isAxisWellInside(m, bounds, m[turn + 6], m[turn + 7], m[turn + 8], m[turn] + m[turn + 4], m[turn + 1] - m[turn + 3]);

@@ -5,6 +5,7 @@ import type { Machine, Run } from '../machine/machine.ts';
 import { distanceToTarget } from './aimNearness.ts';
 import { LIMB } from './limb.ts';
 import { LINK_RECORD, type LinkKind } from './linkKind.ts';
+import { reachPlain } from './reachPlain.ts';
 import { poleSine, writeHinge, writeOwnSide, writePoleSide } from './reachSide.ts';
 import { turnLimb } from './reachTurns.ts';
 
@@ -48,7 +49,7 @@ export const reach: LinkKind<ReachLink> = {
 function reachOne(machine: Machine, at: number): void {
   const { code, memory: m, flags } = machine;
   const weight = m[code[at + WEIGHT]];
-  if (weight === 0) return;
+  if (weight === 0 || (weight === 1 && reachPlain(code, m, at))) return;
   const upper = code[at + PARENT];
   const isAway = writeDirection(code, m, upper, at + TARGET, DIRECTION);
   if (!writeBones(code, m, at) || !isAway) {

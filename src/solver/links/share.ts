@@ -1,6 +1,7 @@
 import type { ShareLink } from '../document/rig.ts';
 import { isTurn } from '../geometry/isTurn.ts';
 import { orient } from '../geometry/orient.ts';
+import { plainTwist } from '../geometry/plainTwist.ts';
 import { FRAME_INTS, writeRestFrame } from '../geometry/restFrame.ts';
 import { putTogether, takeApart } from '../geometry/takeApart.ts';
 import { turnAboutZ } from '../geometry/turnAbout.ts';
@@ -27,7 +28,15 @@ const Z = 2;
 
 const run: Run = (machine, at, count) => {
   const end = at + INTS * count;
-  for (let i = at; i < end; i += INTS) shareOne(machine, i);
+  const { code, memory: m } = machine;
+  for (let i = at; i < end; i += INTS) {
+    const weight = m[code[i + WEIGHT]];
+    if (weight === 0) continue;
+    const self = code[i];
+    const twistRad = plainTwist(code, m, i + SOURCE_FRAME, code[i + SOURCE], Z);
+    if (Number.isNaN(twistRad) || !isTurn(m, self)) shareOne(machine, i, weight);
+    else turnAboutZ(m, self, weight * m[code[i + FRACTION]] * twistRad);
+  }
   return end;
 };
 
@@ -41,10 +50,8 @@ export const share: LinkKind<ShareLink> = {
   nearness: (machine, at) => (writeSourceTwist(machine, at) ? Math.PI - Math.abs(machine.memory[TWIST]) : 0),
 };
 
-function shareOne(machine: Machine, at: number): void {
+function shareOne(machine: Machine, at: number, weight: number): void {
   const { code, memory: m, flags } = machine;
-  const weight = m[code[at + WEIGHT]];
-  if (weight === 0) return;
   const self = code[at];
   const link = code[at + LINK];
   const isDefined = writeSourceTwist(machine, at);

@@ -11,6 +11,7 @@ import type { Machine, Run } from '../machine/machine.ts';
 import { angleFromOpposite, distanceToTarget } from './aimNearness.ts';
 import { spareAxis } from './axes.ts';
 import { LINK_RECORD, type LinkKind } from './linkKind.ts';
+import { spanPlain } from './spanPlain.ts';
 
 const { LINK, WEIGHT } = LINK_RECORD;
 const TARGET = LINK_RECORD.INTS;
@@ -58,7 +59,7 @@ export const span: LinkKind<SpanLink> = {
 function spanOne(machine: Machine, at: number): void {
   const { code, memory: m, flags } = machine;
   const weight = m[code[at + WEIGHT]];
-  if (weight === 0) return;
+  if (weight === 0 || (weight === 1 && spanPlain(code, m, at))) return;
   const self = code[at];
   const link = code[at + LINK];
   const isAway = writeDirection(code, m, self, at + TARGET, DIRECTION);

@@ -19,8 +19,10 @@ export const drivenPoses: Run = (machine, at, count) => {
   for (let i = at; i < end; i += INTS) {
     const own = poseAt + code[i + POSE];
     const driven = code[i + DRIVEN];
-    for (let k = 0; k < 10; k++) m[PACKED + k] = pose[own + k];
-    for (let k = 0; k < 3; k++) m[PACKED + k] += m[driven + k];
+    m[PACKED] = pose[own] + m[driven];
+    m[PACKED + 1] = pose[own + 1] + m[driven + 1];
+    m[PACKED + 2] = pose[own + 2] + m[driven + 2];
+    for (let k = 3; k < 10; k++) m[PACKED + k] = pose[own + k];
     turnByAngles(m, PACKED + 3, driven + 3, code[i + ORDER]);
     machine.poseAt = PACKED - code[i + POSE];
     ownPoses(machine, i, 1);
