@@ -24,7 +24,7 @@ interface Props {
 /** One exercise on the bench: plate, mechanism or try-out, proof sheet. */
 export function Bench({ first, desk, open, setting }: Props) {
   const [exercise, setExercise] = useState(first);
-  const { store, seed, keeping, keeper } = useKept(exercise, setting?.keptUnder);
+  const { store, work, seed, keeping, keeper } = useKept(exercise, setting?.keptUnder);
   const prefix = useId();
   const idOf = useCallback((slot: string) => `${prefix}${slot.replaceAll(/[^A-Za-z0-9_-]/g, '.')}`, [prefix]);
   const goTo = useFocusGoal(idOf);
@@ -75,7 +75,7 @@ export function Bench({ first, desk, open, setting }: Props) {
         <SolvedNow>
           <Sheets />
         </SolvedNow>
-        <KeepingLine keeping={keeping} keeper={keeper} />
+        <KeepingLine work={work} keeping={keeping} keeper={keeper} />
         <Said />
       </div>
     </BenchContext>

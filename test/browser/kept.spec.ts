@@ -144,6 +144,40 @@ for (const channel of ['that hear of each other', 'that do not hear of each othe
   }
 }
 
+for (const channel of ['that hear of each other', 'that do not hear of each other']) {
+  test(`two tabs ${channel}: looking about in one leaves the other's work alone`, async ({ page, context }) => {
+    if (channel.includes('not')) {
+      await context.addInitScript(() => {
+        (globalThis as { BroadcastChannel?: unknown }).BroadcastChannel = undefined;
+      });
+    }
+    await openExercise(page, 'one-vane');
+    await addAim(page, byClicks, 'vane_left', 'kite');
+    await expect.poll(async () => (await keptWork(page, 'one-vane'))?.steps.length).toBe(1);
+    const other = await context.newPage();
+    await openExercise(other, 'one-vane');
+    const before = (await keptWork(other, 'one-vane'))!.work;
+    await byClicks.choose(field(other, 'chosen bone'), 'kite');
+    await expect(field(other, 'chosen bone')).toHaveValue('kite');
+    await other.locator('[data-bone="vane_left"]').click({ position: { x: 2, y: 2 } });
+    expect((await keptWork(other, 'one-vane'))!.work).toEqual(before);
+
+    await byClicks.press(button(other, 'Try'));
+    await expect.poll(async () => (await keptWork(other, 'one-vane'))!.work.view).toBe('try');
+    expect((await keptWork(other, 'one-vane'))!.work.revision).toBe(before.revision);
+    await byClicks.press(button(page, 'Add a switch to vane_left'));
+    await expect.poll(async () => (await keptWork(page, 'one-vane'))?.steps.length).toBe(2);
+    await expect(page.getByText(KEPT)).toBeVisible();
+    await expect(page.getByRole('alert')).toHaveCount(0);
+
+    // The other tab now stands on work that is no longer there: how it stands is not written over the newer.
+    await byClicks.press(button(other, 'Build'));
+    await other.waitForTimeout(300);
+    expect((await keptWork(page, 'one-vane'))!.work.revision).toBe(before.revision + 1);
+    expect((await keptWork(page, 'one-vane'))!.steps.length).toBe(2);
+  });
+}
+
 test.describe('where storage is forbidden', () => {
   test.beforeEach(({ context }) => context.addInitScript(forbidStorage));
 

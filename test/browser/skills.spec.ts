@@ -130,7 +130,7 @@ test('what version 1 of the database kept is still there, and its proofs are cou
         };
       }),
   );
-  expect(works).toEqual([2, ['one-vane/0']]);
+  expect(works).toEqual([3, ['one-vane/0']]);
 });
 
 test('what a later version of the database holds is left alone, and it is told', async ({ page }) => {

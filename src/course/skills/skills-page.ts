@@ -4,8 +4,8 @@ import type { Course } from '../../skills/course.ts';
 import { merged } from '../../skills/merge.ts';
 import { sheetOf } from '../../skills/sheet.ts';
 import { keepAttempts, keptAttempts } from '../../workbench/keep/attempts.ts';
-import { isOfLaterVersion } from '../../workbench/keep/database.ts';
 import { saveFile } from '../../workbench/keep/saveFile.ts';
+import { whyOff } from '../../workbench/keep/whyOff.ts';
 import { fetchCourse } from './addresses.ts';
 import { showSheet } from './show-sheet.ts';
 
@@ -38,7 +38,7 @@ async function takeKept(): Promise<void> {
   try {
     attempts = merged(attempts, await keptAttempts());
   } catch (error) {
-    alarm.textContent = isOfLaterVersion(error) ? LATER_VERSION : FORBIDDEN;
+    alarm.textContent = whyOff(error) === 'later-version' ? LATER_VERSION : FORBIDDEN;
   }
   show();
 }

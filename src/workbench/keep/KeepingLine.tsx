@@ -1,14 +1,23 @@
 import { type ChangeEvent, useRef, useState } from 'react';
 import type { Refusal } from '../../solver/document/refusal.ts';
 import { answerOf } from '../answer/answerOf.ts';
+import { redraws } from '../answer/kinds.ts';
 import { openDraft } from '../edit/openDraft.ts';
 import { useBench } from '../state/bench.ts';
 import type { Keeper } from './keeper.ts';
 import { KEEPING_WORDS, type Keeping, WHY_OFF } from './keeping.ts';
 import { saveFile } from './saveFile.ts';
+import { Versions } from './Versions.tsx';
+
+interface Props {
+  /** The key under which the work is kept. */
+  work: string;
+  keeping: Keeping;
+  keeper: Keeper | null;
+}
 
 /** How the work is kept, and the files it can go to and come from. */
-export function KeepingLine({ keeping, keeper }: { keeping: Keeping; keeper: Keeper | null }) {
+export function KeepingLine({ work, keeping, keeper }: Props) {
   const { store, exercise } = useBench();
   return (
     <div className="wb-keeping">
@@ -38,6 +47,7 @@ export function KeepingLine({ keeping, keeper }: { keeping: Keeping; keeper: Kee
           </button>
         </p>
       )}
+      {!redraws(exercise) && <Versions work={work} />}
     </div>
   );
 }

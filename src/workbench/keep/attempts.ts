@@ -1,6 +1,6 @@
 import { type Attempt, keyOf } from '../../skills/attempt.ts';
 import { joined } from '../../skills/merge.ts';
-import { type Database, openDatabase } from './database.ts';
+import { withDatabase } from './database.ts';
 
 /** All attempts that the browser keeps. Rejects where it keeps nothing. */
 export function keptAttempts(): Promise<Attempt[]> {
@@ -17,14 +17,4 @@ export function keepAttempts(attempts: readonly Attempt[]): Promise<void> {
     }
     await transaction.done;
   });
-}
-
-/** Opened for one piece of work: a connection that stays open keeps the page out of the browser's back and forward. */
-async function withDatabase<T>(use: (database: Database) => Promise<T>): Promise<T> {
-  const database = await openDatabase();
-  try {
-    return await use(database);
-  } finally {
-    database.close();
-  }
 }

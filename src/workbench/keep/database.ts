@@ -4,12 +4,14 @@ import type { Draft } from '../edit/draft.ts';
 import type { Step } from '../state/history.ts';
 import type { Kept, KeptWork } from './record.ts';
 import { upgrade, VERSION } from './upgrade.ts';
+import type { KeptVersion, NewVersion } from './version.ts';
 
 export interface Shape extends DBSchema {
   works: { key: string; value: KeptWork };
   drafts: { key: string; value: Draft };
   steps: { key: [work: string, index: number]; value: Step };
   attempts: { key: AttemptKey; value: Attempt };
+  versions: { key: number; value: KeptVersion | NewVersion; indexes: { work: string } };
 }
 export type Database = IDBPDatabase<Shape>;
 
@@ -20,6 +22,8 @@ export interface Change {
   readonly draft?: Draft;
   readonly steps: readonly Step[];
   readonly from: number;
+  /** The revision that it was made on top of; any where it is to be written over whatever stands. */
+  readonly on: number | 'any';
 }
 
 export function openDatabase(): Promise<Database> {
@@ -30,9 +34,14 @@ export function openDatabase(): Promise<Database> {
   });
 }
 
-/** Whether opening failed because a later version of the course has kept something here. */
-export function isOfLaterVersion(error: unknown): boolean {
-  return error instanceof DOMException && error.name === 'VersionError';
+/** Opened for one piece of work: a connection that stays open keeps the page out of the browser's back and forward. */
+export async function withDatabase<T>(use: (database: Database) => Promise<T>): Promise<T> {
+  const database = await openDatabase();
+  try {
+    return await use(database);
+  } finally {
+    database.close();
+  }
 }
 
 export async function load(database: Database, key: string): Promise<Kept | undefined> {
@@ -46,17 +55,14 @@ export async function load(database: Database, key: string): Promise<Kept | unde
   return work && draft ? { work, draft, steps } : undefined;
 }
 
-/**
- * Saves in one transaction, on top of the revision before the work's own. Nothing is written, and the revision that
- * stands there is returned, where another tab has saved in between; `over` writes all the same.
- */
-export async function save(database: Database, change: Change, over = false): Promise<'saved' | { revision: number }> {
-  const { work, draft, steps, from } = change;
+/** Saves in one transaction. Nothing is written where another tab has saved its work in between. */
+export async function save(database: Database, change: Change): Promise<'saved' | 'elsewhere'> {
+  const { work, draft, steps, from, on } = change;
   const transaction = database.transaction(['works', 'drafts', 'steps'], 'readwrite');
   const stands = (await transaction.objectStore('works').get(work.key))?.revision ?? 0;
-  if (!over && stands !== work.revision - 1) {
+  if (on !== 'any' && stands !== on) {
     await transaction.done;
-    return { revision: stands };
+    return 'elsewhere';
   }
   try {
     const writes: Promise<unknown>[] = [transaction.objectStore('works').put(work)];

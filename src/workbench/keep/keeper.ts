@@ -1,11 +1,18 @@
 import type { Step } from '../state/history.ts';
-import type { Session } from '../state/session.ts';
 import type { Store } from '../state/store.ts';
-import { isPoseAlone, sharedCount } from './changes.ts';
-import { type Database, isOfLaterVersion, load, openDatabase, save } from './database.ts';
+import { changeBetween, sharedCount } from './changes.ts';
+import { type Database, load, openDatabase, save } from './database.ts';
 import type { Keeping } from './keeping.ts';
 import { migrated, packed, unpacked } from './record.ts';
 import { openChannel } from './tabs.ts';
+import { whyOff } from './whyOff.ts';
+
+interface About {
+  readonly key: string;
+  readonly edition: string;
+  /** Whether the pose is the answer. */
+  readonly posed: boolean;
+}
 
 export interface Keeper {
   readonly get: () => Keeping;
@@ -15,20 +22,20 @@ export interface Keeper {
   readonly close: () => void;
 }
 
-/** How long a pose that is still changing waits to be kept. */
+/** How long a control that is being dragged waits to be kept. */
 const POSE_MS = 120;
 
 /** Brings back what was kept of an exercise, and from then on keeps every change of the store at once. */
-export function createKeeper(store: Store, about: { key: string; edition: string }): Keeper {
-  const { key } = about;
-  const tabs = openChannel();
+export function createKeeper(store: Store, about: About): Keeper {
+  const { key, edition, posed } = about;
+  const tabs = openChannel('works');
   const listeners = new Set<() => void>();
   let keeping: Keeping = { is: 'opening' };
   let database: Database | undefined;
   let revision = 0;
   let savedDraft: unknown;
   let savedSteps: readonly Step[] = [];
-  let savedSession: Session | undefined;
+  let savedSession = store.get();
   let saving = false;
   let waiting = false;
   let closed = false;
@@ -58,8 +65,7 @@ export function createKeeper(store: Store, about: { key: string; edition: string
 
   /** A control that is being dragged is kept a few times a second, everything else at once. */
   function changed(): void {
-    const waits = savedSession !== undefined && isPoseAlone(savedSession, store.get());
-    if (waits) timer ??= setTimeout(keepNow, POSE_MS);
+    if (changeBetween(savedSession, store.get(), false) === 'stand') timer ??= setTimeout(keepNow, POSE_MS);
     else keepNow();
   }
 
@@ -74,7 +80,7 @@ export function createKeeper(store: Store, about: { key: string; edition: string
       database = await openDatabase();
       await bringBack();
     } catch (error) {
-      become({ is: 'off', why: isOfLaterVersion(error) ? 'later-version' : 'forbidden' });
+      become({ is: 'off', why: whyOff(error) });
     }
   }
 
@@ -95,7 +101,7 @@ export function createKeeper(store: Store, about: { key: string; edition: string
   }
 
   async function keep(over = false): Promise<void> {
-    if (!database || !canSave() || (store.get() === savedSession && !over)) return;
+    if (!database || !canSave() || (change() === 'nothing' && !over)) return;
     if (saving) {
       waiting = true;
       return;
@@ -109,24 +115,29 @@ export function createKeeper(store: Store, about: { key: string; edition: string
     if (closed) database.close();
   }
 
+  function change() {
+    return changeBetween(savedSession, store.get(), posed);
+  }
+
   async function saveOnce(over: boolean): Promise<void> {
     const session = store.get();
+    // How the work stands is written with the revision that it stands on, or not at all.
+    const isWork = over || change() === 'work';
     const { document, steps } = session.history;
-    const work = packed(session, { key, edition: about.edition, revision: revision + 1 });
+    const work = packed(session, { key, edition, revision: isWork ? revision + 1 : revision });
     const from = over ? 0 : sharedCount(savedSteps, steps);
     const draft = document === savedDraft && !over ? {} : { draft: document };
     try {
-      const saved = await save(database!, { work, ...draft, steps, from }, over);
-      if (saved !== 'saved') return become({ is: 'elsewhere' });
+      const saved = await save(database!, { work, ...draft, steps, from, on: over ? 'any' : revision });
+      if (saved === 'elsewhere') return isWork ? become({ is: 'elsewhere' }) : undefined;
       revision = work.revision;
       savedDraft = document;
       savedSteps = steps;
       savedSession = session;
       become({ is: 'kept' });
-      tabs?.postMessage({ key, revision });
+      if (isWork) tabs?.postMessage({ key, revision });
     } catch (error) {
-      const full = error instanceof DOMException && error.name === 'QuotaExceededError';
-      become({ is: 'off', why: full ? 'full' : 'forbidden' });
+      become({ is: 'off', why: whyOff(error) });
     }
   }
 

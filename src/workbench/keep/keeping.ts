@@ -3,9 +3,11 @@ export type Keeping =
   | { is: 'opening' }
   | { is: 'kept' }
   /** Nothing is kept: storage is forbidden or full, or holds something that must not be overwritten. */
-  | { is: 'off'; why: 'forbidden' | 'full' | 'later-version' | 'unreadable' }
+  | { is: 'off'; why: WhyOff }
   /** Another tab has changed the same exercise: one of the two must be chosen. */
   | { is: 'elsewhere' };
+
+export type WhyOff = 'forbidden' | 'full' | 'later-version' | 'unreadable';
 
 export const KEEPING_WORDS: Record<Keeping['is'], string> = {
   opening: 'Opening your work …',
@@ -14,7 +16,7 @@ export const KEEPING_WORDS: Record<Keeping['is'], string> = {
   elsewhere: 'This exercise has been changed in another tab or window.',
 };
 
-export const WHY_OFF: Record<Extract<Keeping, { is: 'off' }>['why'], string> = {
+export const WHY_OFF: Record<WhyOff, string> = {
   forbidden: 'This browser does not let the page store anything. Save your work to a file before you leave.',
   full: 'The browser’s storage is full. Save your work to a file before you leave.',
   'later-version':

@@ -11,7 +11,7 @@ export const SCHEMA = 1;
 export interface KeptWork extends Omit<Session, 'history' | 'refused' | 'said'> {
   readonly key: string;
   readonly schema: number;
-  /** Goes up by one with every save: a save on top of a revision it has not seen is refused. */
+  /** Goes up by one with every save of the work: a save on top of a revision it has not seen is refused. */
   readonly revision: number;
   readonly edition: string;
   /** Steps done, of all that are kept. */

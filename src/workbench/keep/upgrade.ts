@@ -4,7 +4,7 @@ import type { Shape } from './database.ts';
 import type { KeptWork } from './record.ts';
 
 /** The version of the database; a change of its stores needs a step in `upgrade`. */
-export const VERSION = 2;
+export const VERSION = 3;
 
 type Upgrading = IDBPTransaction<Shape, StoreNames<Shape>[], 'versionchange'>;
 
@@ -19,6 +19,9 @@ export async function upgrade(database: IDBPDatabase<Shape>, from: number, trans
     const attempts = database.createObjectStore('attempts', { keyPath: ['exercise', 'seed', 'when'] });
     const works = await transaction.objectStore('works').getAll();
     for (const attempt of works.flatMap(attemptsIn)) await attempts.put(attempt);
+  }
+  if (from < 3) {
+    database.createObjectStore('versions', { keyPath: 'id', autoIncrement: true }).createIndex('work', 'work');
   }
 }
 

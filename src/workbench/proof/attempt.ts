@@ -1,6 +1,6 @@
 import type { Exercise } from '../../grader/exercise/definition.ts';
 import type { Attempt } from '../../skills/attempt.ts';
-import { isFromFile } from '../edit/openDraft.ts';
+import { isBuiltOnFile } from '../edit/openDraft.ts';
 import type { Session } from '../state/session.ts';
 import type { ProofRecord } from './record.ts';
 
@@ -27,5 +27,5 @@ export function attemptOf(
 }
 
 function isAided({ hints, history }: Session): boolean {
-  return hints.length > 0 || history.steps.slice(0, history.at).some(isFromFile);
+  return hints.length > 0 || isBuiltOnFile(history);
 }

@@ -1,6 +1,6 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import type { Exercise } from '../../grader/exercise/definition.ts';
-import { redraws } from '../answer/kinds.ts';
+import { answeredBy, redraws } from '../answer/kinds.ts';
 import { createKeeper, type Keeper } from '../keep/keeper.ts';
 import type { Keeping } from '../keep/keeping.ts';
 import { workKey } from '../keep/record.ts';
@@ -9,6 +9,8 @@ import { createStore, type Store } from './store.ts';
 
 export interface Kept {
   readonly store: Store;
+  /** The key under which the work is kept. */
+  readonly work: string;
   readonly seed: number;
   readonly keeping: Keeping;
   readonly keeper: Keeper | null;
@@ -26,11 +28,12 @@ export function useKept(exercise: Exercise, keptUnder = ''): Kept {
   const [keeper, setKeeper] = useState<Keeper | null>(null);
   const key = keptUnder + workKey(exercise.id, redraws(exercise) ? 'drawn' : exercise.seed);
   const { edition } = exercise;
+  const posed = answeredBy(exercise) === 'pose';
   useEffect(() => {
-    const opened = createKeeper(store, { key, edition });
+    const opened = createKeeper(store, { key, edition, posed });
     setKeeper(opened);
     return () => opened.close();
-  }, [store, key, edition]);
+  }, [store, key, edition, posed]);
   const seedNow = () => store.get().seed;
   const seed = useSyncExternalStore(store.subscribe, seedNow, seedNow);
   const keeping = useSyncExternalStore(
@@ -38,5 +41,5 @@ export function useKept(exercise: Exercise, keptUnder = ''): Kept {
     () => keeper?.get() ?? OPENING,
     () => OPENING,
   );
-  return { store, seed, keeping, keeper };
+  return { store, work: key, seed, keeping, keeper };
 }

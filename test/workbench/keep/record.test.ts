@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { renameBone } from '../../../src/workbench/edit/renameBone.ts';
-import { isPoseAlone, sharedCount } from '../../../src/workbench/keep/changes.ts';
+import { changeBetween, sharedCount } from '../../../src/workbench/keep/changes.ts';
 import { type Kept, migrated, packed, SCHEMA, unpacked, workKey } from '../../../src/workbench/keep/record.ts';
 import { newSession, reduce } from '../../../src/workbench/state/session.ts';
 import { DRAFT } from '../support/twinVanes.ts';
@@ -45,10 +45,17 @@ test('each variant has its own place, and drawings of one exercise share theirs'
   expect(new Set([workKey('a', 0), workKey('a', 1), workKey('b', 0), workKey('a', 'drawn')]).size).toBe(4);
 });
 
-test('a pose that changes alone is told from all else', () => {
-  expect(isPoseAlone(session, reduce(session, { do: 'pose', pose: {} }))).toBe(true);
-  expect(isPoseAlone(session, reduce(session, { do: 'choose', bone: 'wind' }))).toBe(false);
-  expect(isPoseAlone(session, reduce(session, { do: 'redo' }))).toBe(false);
+test('the work is told from how it stands, and from what is not worth keeping', () => {
+  const change = (action: Parameters<typeof reduce>[1], posed = false) =>
+    changeBetween(session, reduce(session, action), posed);
+  expect(change({ do: 'pose', pose: {} })).toBe('stand');
+  expect(change({ do: 'view', view: 'try' })).toBe('stand');
+  expect(change({ do: 'pose', pose: {} }, true)).toBe('work');
+  expect(change({ do: 'redo' })).toBe('work');
+  expect(change({ do: 'hint', taken: { hint: 0, guess: '' } })).toBe('work');
+  expect(change({ do: 'choose', bone: 'wind' })).toBe('nothing');
+  expect(change({ do: 'say', said: 'Proving …' })).toBe('nothing');
+  expect(change({ do: 'edit', edit: renameBone('post', 'wind_left'), slot: 'bone post', when: 2 })).toBe('nothing');
 });
 
 test('steps that stand already are counted by identity', () => {
