@@ -40,8 +40,8 @@ export function prove(exercise: Exercise, work: Work, depth: Depth = 'hunt'): Pr
   const settled = new Map(
     exercise.requirements.map((requirement) => [requirement, withoutProbes(requirement, exercise, work, prepared)]),
   );
-  if (prepared.ok) {
-    const open = exercise.requirements.filter((requirement) => !settled.get(requirement));
+  const open = exercise.requirements.filter((requirement) => !settled.get(requirement));
+  if (prepared.ok && open.length > 0) {
     const trial = trialFor(prepared.subject, work, depth);
     for (const finding of probed(open, prepared.subject, trial)) settled.set(finding.requirement, finding);
   }

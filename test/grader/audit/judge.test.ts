@@ -60,7 +60,7 @@ describe.each(needles)('a fault in a hundredth of the poses, at %f', (middle) =>
   });
 
   test('is found by the judge', () => {
-    expect(breaks(points!, prepared(rig), 700, 29)).toBe(true);
+    expect(breaks([points!], prepared(rig), 700, 29)).toBe(true);
   });
 
   test('is found by the proof', () => {
@@ -71,7 +71,20 @@ describe.each(needles)('a fault in a hundredth of the poses, at %f', (middle) =>
 test('a right rig breaks nothing under the judge', () => {
   for (const { rig } of exercise.references) {
     for (const requirement of exercise.requirements) {
-      expect(breaks(requirement, prepared(rig), 700, 29), requirement.id).toBe(false);
+      expect(breaks([requirement], prepared(rig), 700, 29), requirement.id).toBe(false);
     }
   }
+});
+
+test('one that is broken is found among others that are not', () => {
+  const subject = prepared(needleAt(0.37));
+  expect(breaks(exercise.requirements, subject, 700, 29)).toBe(true);
+  expect(
+    breaks(
+      exercise.requirements.filter((one) => one !== points),
+      subject,
+      700,
+      29,
+    ),
+  ).toBe(false);
 });
