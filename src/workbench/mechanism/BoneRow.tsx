@@ -11,6 +11,7 @@ import { choosing } from '../state/choosing.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
 import { AddLink } from './AddLink.tsx';
 import { Asides } from './Asides.tsx';
+import { CopyBone } from './CopyBone.tsx';
 import { LinkLine } from './LinkLine.tsx';
 import { SwitchLine } from './SwitchLine.tsx';
 
@@ -27,6 +28,7 @@ export function BoneRow({ scope, bone, serves }: Props) {
   const { name } = bone;
   const isChosen = useSession((session) => session.chosen === name);
   const [open, setOpen] = useState(false);
+  const [copied, setCopied] = useState<string | null>(null);
   const slot = `bone ${name}`;
   const made = !scope.keeps(name);
   const addOwnSwitch = () => {
@@ -73,10 +75,12 @@ export function BoneRow({ scope, bone, serves }: Props) {
         <button type="button" onClick={addOwnSwitch}>
           Add a switch<span className="unseen"> to {name}</span>
         </button>
+        <CopyBone bone={name} tell={setCopied} />
         <button type="button" aria-expanded={open} aria-controls={idOf(`rest ${name}`)} onClick={() => setOpen(!open)}>
           Rest and locks<span className="unseen"> of {name}</span>
         </button>
       </p>
+      {copied && <p className="wb-note">{copied}</p>}
       <div id={idOf(`rest ${name}`)} className="wb-rest" hidden={!open}>
         <p className="wb-sentence">
           <SentenceView slot={`rest ${name}`} sentence={restSentence(scope, bone)} />

@@ -3,6 +3,7 @@ import type { Pose } from '../../solver/document/rig.ts';
 import type { Draft, Edit } from '../edit/draft.ts';
 import type { ProofRecord } from '../proof/record.ts';
 import { begun, changed, type History, nextRedo, nextUndo, redone, undone } from './history.ts';
+import { followingRename } from './renamed.ts';
 import { tried } from './tried.ts';
 
 export type View = 'build' | 'try';
@@ -110,10 +111,12 @@ function edited(session: Session, edit: Edit, slot: string, when: number): Sessi
   const { says, merge } = edit;
   const step = merge === undefined ? { says, when } : { says, merge, when };
   const history = changed(session.history, made.value, step);
-  return { ...session, history, refused: null, said: merge ? '' : `Done: ${says}.` };
+  const following = followingRename(session, history.document);
+  return { ...session, ...following, history, refused: null, said: merge ? '' : `Done: ${says}.` };
 }
 
 function stepped(session: Session, history: History<Draft>, verb: string, says: string | undefined): Session {
   if (says === undefined) return session;
-  return { ...session, history, refused: null, shown: null, said: `${verb}: ${says}.` };
+  const following = followingRename(session, history.document);
+  return { ...session, ...following, history, refused: null, shown: null, said: `${verb}: ${says}.` };
 }

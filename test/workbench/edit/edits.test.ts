@@ -3,7 +3,8 @@ import { readRig } from '../../../src/solver/index.ts';
 import { addBone } from '../../../src/workbench/edit/addBone.ts';
 import { addLink } from '../../../src/workbench/edit/addLink.ts';
 import { bindPart } from '../../../src/workbench/edit/bindPart.ts';
-import { renameLink, reorderLink, setLinkKind } from '../../../src/workbench/edit/changeLink.ts';
+import { changeLink, renameLink, reorderLink, setLinkKind } from '../../../src/workbench/edit/changeLink.ts';
+import { copyBone, copyName, copyWords } from '../../../src/workbench/edit/copyBone.ts';
 import { boneOf, type Draft, type Edit } from '../../../src/workbench/edit/draft.ts';
 import { addDriver, addInput, removeDriver, removeInput, renameDriver } from '../../../src/workbench/edit/drivers.ts';
 import { layLike, pointTip, standOn } from '../../../src/workbench/edit/layRest.ts';
@@ -33,6 +34,7 @@ const EDITS: Edit[] = [
   renameBone('wind_left', 'gust_left'),
   renameBone('wind', 'breeze'),
   ...DRAFT.rig.bones.map((bone) => removeBone(bone.name)),
+  ...DRAFT.rig.bones.map((bone) => copyBone(bone.name)),
   reorderBone('wind', 3),
   setParent('vane_left', null),
   setParent('tail_right', 'vane_left'),
@@ -103,6 +105,32 @@ test('taking a bone away takes what speaks of it, gives its children to its pare
   expect(boneOf(after, 'wind_left')?.parent).toBe(null);
   expect(after.rig.drivers).toBe(undefined);
   expect(after.parts).toEqual({ target: 'wind_left' });
+});
+
+test('a copy is like its original in all but its name, and its driver stays behind, which is said', () => {
+  const after = copyBone('vane_left').apply(DRAFT);
+  const names = after.rig.bones.map(({ name }) => name);
+  expect(names.indexOf('vane_2_left')).toBe(names.indexOf('vane_left') + 1);
+  expect(boneOf(after, 'vane_2_left')).toEqual({ ...boneOf(DRAFT, 'vane_left'), name: 'vane_2_left' });
+  expect(after.rig.drivers).toEqual(DRAFT.rig.drivers);
+  expect(after.parts).toEqual(DRAFT.parts);
+  expect(copyWords(DRAFT, 'vane_left')).toBe(
+    'vane_2_left is a copy of vane_left: a skin bone, under post, where it lies, with its links watch and hold. ' +
+      'Drivers are not copied: let_go on vane_left alone.',
+  );
+  expect([copyName(after, 'vane_left'), copyName(after, 'post')]).toEqual(['vane_3_left', 'post_2']);
+});
+
+test('a reach is not copied, and a number that was driven is brought within its bounds', () => {
+  const reaching = addLink('tail_right', 'reach', 'wind').apply(DRAFT);
+  const driven = changeLink('vane_left', 'watch', 'weight', (link) => ({ ...link, weight: 7 })).apply(reaching);
+  const copied = copyBone('vane_left').apply(copyBone('tail_right').apply(driven));
+  expect(readRig(copied.rig)).toMatchObject({ ok: true });
+  expect(boneOf(copied, 'tail_2_right')?.links?.map(({ name }) => name)).toEqual(['lean']);
+  expect(boneOf(copied, 'vane_2_left')?.links?.[0]?.weight).toBe(1);
+  expect(copyWords(driven, 'tail_right')).toContain(
+    'Not copied: reach, for two bones of one parent cannot both reach.',
+  );
 });
 
 test('bones on a tip go where the tip goes', () => {

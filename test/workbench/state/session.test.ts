@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Graded } from '../../../src/grader/index.ts';
 import { addBone } from '../../../src/workbench/edit/addBone.ts';
+import { openDraft } from '../../../src/workbench/edit/openDraft.ts';
+import { removeBone } from '../../../src/workbench/edit/removeBone.ts';
 import { renameBone } from '../../../src/workbench/edit/renameBone.ts';
 import { newSession, reduce, type Session } from '../../../src/workbench/state/session.ts';
 import { createStore } from '../../../src/workbench/state/store.ts';
@@ -22,6 +24,31 @@ test('an edit that cannot be read changes nothing, and says where and why', () =
   expect(after.refused).toMatchObject({ slot: 'bone wind', refusal: { place: '/bones/1/name' } });
   expect(reduce(after, { do: 'view', view: 'try' }).refused).toBe(null);
   expect(edit(after, rename).refused).toBe(null);
+});
+
+test('a renamed bone stays chosen and posed, through undo and redo', () => {
+  const pose = { bones: { wind: { move: [0, 1, 0] }, post: {} }, switches: { 'wind.together': 1 } } as const;
+  const renamed = edit({ ...start, chosen: 'wind', pose }, rename);
+  expect(renamed).toMatchObject({ chosen: 'breeze', pose: { switches: { 'breeze.together': 1 } } });
+  expect(renamed.pose.bones).toEqual({ breeze: { move: [0, 1, 0] }, post: {} });
+  const undone = reduce(renamed, { do: 'undo' });
+  expect(undone).toMatchObject({ chosen: 'wind', pose });
+  expect(reduce(undone, { do: 'redo' }).chosen).toBe('breeze');
+  expect(edit({ ...start, chosen: 'post' }, rename).chosen).toBe('post');
+});
+
+test('what is chosen does not go over to a bone that only stands where it stood', () => {
+  const removed = edit(
+    { ...start, chosen: 'wind' },
+    { do: 'edit', edit: removeBone('wind'), slot: 'bone wind', when: 1 },
+  );
+  expect(reduce(removed, { do: 'undo' }).chosen).toBe('wind');
+  const names = ['a', 'b', 'c', 'd', 'e', 'f'];
+  const other = { ...DRAFT.rig, bones: names.map((name) => ({ ...DRAFT.rig.bones[0]!, name })) };
+  const opened = openDraft({ rig: { ...other, drivers: [] }, parts: {} });
+  const after = edit({ ...start, chosen: 'wind' }, { do: 'edit', edit: opened, slot: 'file', when: 1 });
+  expect(after.history.at).toBe(1);
+  expect(names).not.toContain(after.chosen);
 });
 
 test('every step can be kept by the browser, which copies data and no functions', () => {
