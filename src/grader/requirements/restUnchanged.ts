@@ -20,7 +20,7 @@ export const restUnchanged: BehaviourKind<RestUnchanged> = {
   bones: ({ bones }) => bones,
   inputs: () => [],
   missed: ({ bones, by }, { measured, allowed, nameOf }) =>
-    `At rest nothing should ${by}, but of ${bones.map(nameOf).join(' and ')} one does so by ${measured}; ${allowed} is allowed.`,
+    `At rest nothing should ${by}, but ${oneOf(bones.map(nameOf))} does so by ${measured}; ${allowed} is allowed.`,
   meter({ bones, by }, subject) {
     const { restWorld } = subject.program;
     const offsets = bones.map((bone) => worldOffset(subject, bone));
@@ -36,3 +36,7 @@ export const restUnchanged: BehaviourKind<RestUnchanged> = {
   },
   probes: (_, subject) => [restValues(subject.inputs)],
 };
+
+function oneOf(names: readonly string[]): string {
+  return names.length === 1 ? names[0]! : `one of ${names.join(' and ')}`;
+}
