@@ -3,19 +3,24 @@ import type { Driver } from '../../solver/document/rig.ts';
 import { setKey } from '../edit/maps.ts';
 import { numberText } from '../sentence/piece.ts';
 import { useBench } from '../state/bench.ts';
-import { keyAt, plotOf, SIZE } from './mapCurve.ts';
+import { keyAt, plotOf } from './mapCurve.ts';
+import { plotFrame } from './plotFrame.ts';
 
 /** The map drawn by the solver's own arithmetic. Its keys can be dragged; the numbers beside it do the same. */
 export function MapPlot({ driver, slot }: { driver: Driver; slot: string }) {
   const { edit } = useBench();
   const held = useRef<number | null>(null);
-  const plot = plotOf(driver.map);
+  const frame = useRef(plotFrame(driver.map));
+  // While a key is dragged the plot keeps its size, whatever its labels say.
+  if (held.current === null) frame.current = plotFrame(driver.map);
+  const plot = plotOf(driver.map, frame.current);
+  const { width, height } = plot.frame;
 
   function drag(event: PointerEvent<SVGSVGElement>) {
     if (held.current === null) return;
     const box = event.currentTarget.getBoundingClientRect();
-    const x = ((event.clientX - box.left) / box.width) * SIZE.width;
-    const y = ((event.clientY - box.top) / box.height) * SIZE.height;
+    const x = ((event.clientX - box.left) / box.width) * width;
+    const y = ((event.clientY - box.top) / box.height) * height;
     edit(setKey(driver.name, held.current, keyAt(plot, driver.map, held.current, x, y)), slot);
   }
 
@@ -29,7 +34,9 @@ export function MapPlot({ driver, slot }: { driver: Driver; slot: string }) {
   return (
     <svg
       className="wb-plot"
-      viewBox={`0 0 ${SIZE.width} ${SIZE.height}`}
+      width={width}
+      height={height}
+      viewBox={`0 0 ${width} ${height}`}
       role="img"
       aria-label={`Map of ${driver.name}: ${driver.map.keys.map(([x, y]) => `${numberText(x)} gives ${numberText(y)}`).join(', ')}`}
       onPointerDown={hold}

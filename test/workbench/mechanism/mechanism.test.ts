@@ -7,7 +7,7 @@ import { boneOf } from '../../../src/workbench/edit/draft.ts';
 import { driverAcross } from '../../../src/workbench/edit/driverAcross.ts';
 import { linkAcross } from '../../../src/workbench/edit/linkAcross.ts';
 import { boundTo, groupsOf } from '../../../src/workbench/mechanism/groups.ts';
-import { keyAt, plotOf, SIZE } from '../../../src/workbench/mechanism/mapCurve.ts';
+import { keyAt, plotOf } from '../../../src/workbench/mechanism/mapCurve.ts';
 import { tried } from '../../../src/workbench/state/tried.ts';
 import { DRAFT, TWIN_VANES } from '../support/twinVanes.ts';
 
@@ -82,7 +82,7 @@ test('a map’s picture goes through its keys, and a dragged key stays between i
   expect(plot.keys).toHaveLength(3);
   const [x, y] = plot.keys[1]!;
   expect(keyAt(plot, map, 1, x, y)).toEqual([0.5, 0.2]);
-  const [far] = keyAt(plot, map, 1, SIZE.width, y);
+  const [far] = keyAt(plot, map, 1, plot.frame.width, y);
   expect(far).toBeLessThan(1);
   const [near] = keyAt(plot, map, 1, 0, y);
   expect(near).toBeGreaterThan(0);
@@ -97,4 +97,35 @@ test('a flat map still has a picture', () => {
   });
   expect(plot.curve).not.toContain('NaN');
   expect(plot.labels).toHaveLength(3);
+});
+
+test('every label of a map has its room, however long, and the two beneath do not meet', () => {
+  const KEYS = [
+    [
+      [-180, -0.125],
+      [180, 1234.5678],
+    ],
+    [
+      [-0.123456, 1],
+      [0.654321, -1e-7],
+    ],
+    [
+      [0, 0],
+      [1, 1],
+    ],
+  ] as const;
+  for (const keys of KEYS) {
+    const { labels, frame } = plotOf({ keys });
+    const ends = labels.map(({ text, x, anchor }) => {
+      const width = text.length * 6.5;
+      const from = anchor === 'end' ? x - width : x - width / 2;
+      return { from, to: from + width };
+    });
+    for (const { from, to } of ends) {
+      expect(from).toBeGreaterThanOrEqual(0);
+      expect(to).toBeLessThanOrEqual(frame.width);
+    }
+    expect(ends[1]!.from).toBeGreaterThan(ends[0]!.to);
+  }
+  expect(plotOf({ keys: KEYS[0] }).labels.map(({ text }) => text)).toEqual(['−180', '180', '−0.125', '1235']);
 });
