@@ -54,7 +54,7 @@ export function flatReach(m: Float64Array, upper: number, lower: number, hook: n
 }
 
 /** Turns three columns from the frame of u and n to that of v and h, each pair at right angles. */
-function turnColumns(
+export function turnColumns(
   m: Float64Array,
   world: number,
   ux: number,

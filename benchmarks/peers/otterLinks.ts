@@ -155,7 +155,8 @@ const reachOut: LinkMaker = (rig) => {
     side.addScaledVector(d, -side.dot(d)).normalize();
     const reached = Math.min(upper + lower, Math.max(Math.abs(upper - lower), asked));
     const along = (upper * upper + reached * reached - lower * lower) / (2 * reached);
-    const aside = Math.sqrt(Math.max(0, upper * upper - along * along));
+    const product = (upper + lower - reached) * (reached + lower - upper) * (upper + reached - lower);
+    const aside = Math.sqrt(Math.max(0, product * (upper + lower + reached))) / (2 * reached);
     a.copy(d).multiplyScalar(along).addScaledVector(side, aside).divideScalar(upper);
     b.copy(d)
       .multiplyScalar(reached - along)

@@ -3,6 +3,7 @@ import { slerp } from '../geometry/slerp.ts';
 import { perpendicular } from '../geometry/vector.ts';
 import { LIMB } from './limb.ts';
 import { writeBend } from './reachBend.ts';
+import { turnColumns } from './turnColumns.ts';
 
 const { UPPER, LOWER, DIRECTION, HINGE, SIDE, BEND, SPARE } = LIMB;
 /** Frames of a bone, [bone, hinge, bone × hinge], as it is and as it shall be. */
@@ -12,7 +13,6 @@ const TURN = SPARE + 18;
 const PART = SPARE + 27;
 const QUATERNION = SPARE + 36;
 
-const INDEX = 0x3fffffff;
 /** A cosine up to this is a right angle but for rounding. */
 const ROUNDING = 4e-15;
 
@@ -51,27 +51,22 @@ function takePart(m: Float64Array, weight: number): void {
 
 /** Turns three columns from NOW to THEN. */
 function turnWorld(m: Float64Array, world: number): void {
-  const n0 = m[NOW];
-  const n1 = m[NOW + 1];
-  const n2 = m[NOW + 2];
-  const n3 = m[NOW + 3];
-  const n4 = m[NOW + 4];
-  const n5 = m[NOW + 5];
-  const n6 = m[NOW + 6];
-  const n7 = m[NOW + 7];
-  const n8 = m[NOW + 8];
-  const start = world & INDEX;
-  for (let i = start; i < start + 9; i += 3) {
-    const x = m[i];
-    const y = m[i + 1];
-    const z = m[i + 2];
-    const a = n0 * x + n1 * y + n2 * z;
-    const b = n3 * x + n4 * y + n5 * z;
-    const c = n6 * x + n7 * y + n8 * z;
-    m[i] = m[THEN] * a + m[THEN + 3] * b + m[THEN + 6] * c;
-    m[i + 1] = m[THEN + 1] * a + m[THEN + 4] * b + m[THEN + 7] * c;
-    m[i + 2] = m[THEN + 2] * a + m[THEN + 5] * b + m[THEN + 8] * c;
-  }
+  turnColumns(
+    m,
+    world,
+    m[NOW],
+    m[NOW + 1],
+    m[NOW + 2],
+    m[NOW + 3],
+    m[NOW + 4],
+    m[NOW + 5],
+    m[THEN],
+    m[THEN + 1],
+    m[THEN + 2],
+    m[THEN + 3],
+    m[THEN + 4],
+    m[THEN + 5],
+  );
 }
 
 function writeNow(m: Float64Array, bone: number): void {
