@@ -3,7 +3,8 @@ import { type Finding, prove } from './prove.ts';
 
 /** A wrong turn with what the canonical probes found in it, to be compared with an answer. */
 export interface KnownWrong {
-  wrong: ResolvedWrongTurn;
+  /** Null for the start of something to build: it is wrong because nothing has been done yet. */
+  wrong: ResolvedWrongTurn | null;
   /** Of each requirement; what it was measured with is let go, since many variants are kept at once. */
   findings: readonly Compared[];
 }
@@ -13,10 +14,12 @@ export interface Compared extends Pick<Finding, 'status' | 'measured' | 'cause'>
 }
 
 export function knownWrongs(exercise: Exercise): KnownWrong[] {
-  return exercise.wrongTurns.map((wrong) => {
-    const { findings } = prove(exercise, wrong, 'ladder');
+  const known = (wrong: KnownWrong['wrong']) => {
+    const { findings } = prove(exercise, wrong ?? { rig: exercise.start }, 'ladder');
     return { wrong, findings: findings.map(comparedOf) };
-  });
+  };
+  const wrongs = exercise.wrongTurns.map(known);
+  return exercise.kind === 'build' ? [...wrongs, known(null)] : wrongs;
 }
 
 function comparedOf({ status, measured, cause, profile }: Finding): Compared {
@@ -24,23 +27,25 @@ function comparedOf({ status, measured, cause, profile }: Finding): Compared {
 }
 
 /**
- * The wrong turn that a missed requirement shows: the one that fails in the same way on every canonical
- * probe. Where several do, one whose other misses agree as well, then one that misses nothing that is met here, then
- * the one listed first. Where none does, because a structure is at fault in bones of other names, one that misses the
- * same requirements by as much.
+ * The wrong turn that a missed requirement shows: the one that fails in the same way on every canonical probe. Where
+ * several do, one that is alike in all requirements, then one that misses the same, then the first that misses nothing
+ * that is met here. Where none does, because a structure is at fault in bones of other names, one that misses the same
+ * requirements by as much. Of the untouched start nothing is told.
  */
 export function diagnose(findings: readonly Finding[], missed: Finding, known: readonly KnownWrong[]): string | null {
   const at = findings.indexOf(missed);
+  const each = (holds: (a: Finding, b: Compared) => boolean) => (one: KnownWrong) =>
+    findings.every((finding, i) => holds(finding, one.findings[i]!));
+  const agrees = each((a, b) => a.status === b.status);
+  const same = each((a, b) => a.status === b.status && (a.status !== 'missed' || failsAlike(a, b)));
+  const fits = each((a, b) => b.status !== 'missed' || a.status === 'missed');
   const alike = known.filter(({ findings: theirs }) => failsAlike(missed, theirs[at]!));
-  const agrees = ({ findings: theirs }: KnownWrong) => findings.every(({ status }, i) => status === theirs[i]!.status);
-  const fits = ({ findings: theirs }: KnownWrong) =>
-    theirs.every(({ status }, i) => status !== 'missed' || findings[i]!.status === 'missed');
   const found =
+    alike.find(same) ??
     alike.find(agrees) ??
     alike.find(fits) ??
-    alike[0] ??
     known.find((one) => agrees(one) && countsAlike(missed, one, at));
-  return found?.wrong.id ?? null;
+  return found?.wrong?.id ?? null;
 }
 
 function countsAlike({ profile, cause, measured }: Finding, { findings }: KnownWrong, at: number): boolean {

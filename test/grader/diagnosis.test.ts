@@ -35,3 +35,10 @@ test('what is told of one miss is not belied by what is met', () => {
   expect(told).toContainEqual(['turns', 'not-tied']);
   expect(told).toContainEqual(['shut-size', 'all-open']);
 });
+
+test('of an untouched start nothing is told that is said of something built', () => {
+  const marking = markingFor('one-vane');
+  const { requirements } = gradeWork(marking, { rig: marking.exercise.start });
+  expect(requirements.filter(({ status }) => status === 'missed')).not.toEqual([]);
+  expect(requirements.map(({ diagnosis }) => diagnosis)).toEqual(requirements.map(() => null));
+});
