@@ -9,6 +9,7 @@ import { type Contest, hold, type Result } from './contest.ts';
 import { aim } from './rows/aim.ts';
 import { aimWithUp } from './rows/aimWithUp.ts';
 import { compiling } from './rows/compiling.ts';
+import { gazeRig } from './rows/gazeRig.ts';
 import { manyRigs } from './rows/manyRigs.ts';
 import { reach } from './rows/reach.ts';
 import { skinning } from './rows/skinning.ts';
@@ -25,6 +26,7 @@ const ROWS: Record<string, () => Contest> = {
   reach,
   skinning,
   'whole-rig': wholeRig,
+  'gaze-rig': gazeRig,
   'many-rigs': manyRigs,
   compile: compiling,
 };

@@ -13,6 +13,8 @@ export interface Contest {
   contenders: Readonly<Record<string, () => void>>;
   asks?: readonly Ask[];
   notes?: readonly string[];
+  /** Say as well how many of these ours does in a second. */
+  perSecond?: string;
   /** A call takes about a second. */
   isLong?: boolean;
 }
@@ -59,6 +61,7 @@ export async function hold({
   contenders,
   asks = [],
   notes = [],
+  perSecond,
   isLong = false,
 }: Contest): Promise<Result> {
   const names = Object.keys(contenders);
@@ -71,13 +74,15 @@ export async function hold({
     }
   }
   const ratiosTo = (name: string) => times[name].map((time, round) => time / times[OURS][round]);
+  const ours = median(times[OURS]);
+  const rate = perSecond ? [`${Math.round(1e9 / (ours * unitNs)).toLocaleString('en')} ${perSecond} a second`] : [];
   return {
     work,
     unit,
     medians: Object.fromEntries(names.map((name) => [name, median(times[name])])),
     ratios: Object.fromEntries(names.filter((name) => name !== OURS).map((name) => [name, median(ratiosTo(name))])),
     asks,
-    notes,
+    notes: [...notes, ...rate],
   };
 }
 

@@ -1,5 +1,5 @@
 /** Linear blend skinning with four weights: one mesh on a row of bones, all turned a little. */
-import { BufferAttribute, BufferGeometry, Matrix4, Skeleton, SkinnedMesh, Bone as ThreeBone, Vector3 } from 'three';
+import { type SkinnedMesh, Vector3 } from 'three';
 import {
   type Bone,
   bindMesh,
@@ -12,6 +12,8 @@ import {
 } from '../../src/solver/index.ts';
 import { between, seeded } from '../../test/support/random.ts';
 import type { Contest } from '../contest.ts';
+import { flatSkinning } from '../peers/flatSkinning.ts';
+import { threeSkinning } from '../peers/threeSkinning.ts';
 import { programOf } from '../rigs/programOf.ts';
 
 const BONES = 20;
@@ -29,8 +31,10 @@ export function skinning(): Contest {
     packPose(program, { bones: Object.fromEntries(rig.bones.map(({ name }) => [name, turned])) }),
   );
   const out = new Float64Array(3 * VERTICES);
-  const mesh = withThree(rig, binding.indices, binding.weights, state.world, program.restWorld);
+  skinMesh(binding, state.world, out);
+  const mesh = threeSkinning(rig, binding, state.world, program.restWorld);
   const place = new Vector3();
+  const flat = flatSkinning(rig, binding, state.world, program.restWorld);
   return {
     work: 'linear skinning, 4 weights, 5,000 vertices',
     unit: 'ns a vertex',
@@ -40,9 +44,11 @@ export function skinning(): Contest {
       'three getVertexPosition': () => {
         for (let i = 0; i < VERTICES; i++) mesh.getVertexPosition(i, place);
       },
+      'flat loop': flat.run,
     },
     asks: [{ peer: 'three getVertexPosition', atLeast: 8 }],
     notes: [
+      `the flat loop is ${largestOf(flat.out, out).toExponential(1)} m off`,
       `three is ${worstDifference(mesh, out, () => skinMesh(binding, state.world, out)).toExponential(1)} m off ours at most`,
     ],
   };
@@ -68,32 +74,8 @@ function sleeve(): Rig {
   return { format: 'counterpose/rig', version: 1, bones, mesh: { positions, triangles: [0, 1, 2] } };
 }
 
-function withThree(
-  rig: Rig,
-  indices: Int32Array,
-  weights: Float64Array,
-  worlds: Float64Array,
-  rests: Float64Array,
-): SkinnedMesh {
-  const geometry = new BufferGeometry();
-  geometry.setAttribute('position', new BufferAttribute(new Float32Array(rig.mesh!.positions), 3));
-  geometry.setAttribute('skinIndex', new BufferAttribute(new Uint16Array(indices), 4));
-  geometry.setAttribute('skinWeight', new BufferAttribute(new Float32Array(weights), 4));
-  const bones = rig.bones.map((_, i) => {
-    const bone = new ThreeBone();
-    bone.matrixWorld.copy(matrixAt(worlds, i));
-    return bone;
-  });
-  const inverses = rig.bones.map((_, i) => matrixAt(rests, i).invert());
-  const mesh = new SkinnedMesh(geometry);
-  mesh.bind(new Skeleton(bones, inverses), new Matrix4());
-  return mesh;
-}
-
-function matrixAt(worlds: Float64Array, bone: number): Matrix4 {
-  const [a, b, c, d, e, f, g, h, i, x, y, z] = worlds.subarray(12 * bone, 12 * bone + 12);
-  return new Matrix4(a, d, g, x, b, e, h, y, c, f, i, z, 0, 0, 0, 1);
-}
+const largestOf = (a: Float64Array, b: Float64Array): number =>
+  a.reduce((most, value, i) => Math.max(most, Math.abs(value - b[i])), 0);
 
 function worstDifference(mesh: SkinnedMesh, out: Float64Array, skin: () => void): number {
   skin();
