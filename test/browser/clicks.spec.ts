@@ -76,7 +76,7 @@ test.describe('the plate', () => {
     await byClicks.press(button(page, 'From the front'));
     await byClicks.press(button(page, 'Try'));
     await byClicks.choose(field(page, 'chosen bone'), 'kite');
-    const bead = handle(page, 'slider', 'move x of kite');
+    const bead = handle(page, 'slider', 'move x of kite, on the plate');
     await bead.locator('.face').click();
     await expect(bead).toBeFocused();
     const before = await plate(page).screenshot();
@@ -93,7 +93,7 @@ test.describe('the plate', () => {
     await expect(height).not.toHaveValue('0');
 
     await byClicks.choose(field(page, 'what the handles do'), 'turn it about y');
-    const protractor = handle(page, 'slider', 'turn y of kite');
+    const protractor = handle(page, 'slider', 'turn y of kite, on the plate');
     await protractor.locator('.face').click();
     await page.keyboard.press('ArrowRight');
     await expect(protractor).toHaveAttribute('aria-valuenow', '1');

@@ -2,6 +2,7 @@ import { addAim } from './support/answers.ts';
 import { expectAxeClean } from './support/axe.ts';
 import { contrastIn, expectReadable } from './support/contrast.ts';
 import { byClicks } from './support/hand.ts';
+import { sharedNames } from './support/names.ts';
 import { coloursOf } from './support/picture.ts';
 import { expect, type Page, test } from './support/test.ts';
 import { THEMES } from './support/themes.ts';
@@ -57,6 +58,23 @@ for (const theme of THEMES) {
   });
 }
 
+test('no two fields or buttons of the workbench share a name', async ({ page }) => {
+  await openExercise(page, 'let-go');
+  await openSentences(page, 'wind');
+  await byClicks.choose(field(page, 'chosen bone'), 'bone');
+  for (const handles of ['move it', 'turn it about y']) {
+    await byClicks.choose(field(page, 'what the handles do'), handles);
+    expect(await sharedNames(page), `Build, handles to ${handles}`).toEqual([]);
+  }
+  await byClicks.press(button(page, 'Try'));
+  for (const more of await page.getByText('Other channels').all()) await more.click();
+  await byClicks.choose(field(page, 'chosen bone'), 'quay');
+  for (const handles of ['move it', 'turn it about y']) {
+    await byClicks.choose(field(page, 'what the handles do'), handles);
+    expect(await sharedNames(page), `Try, handles to ${handles}`).toEqual([]);
+  }
+});
+
 test('pale text is found pale, and ink is found dark', async ({ page }) => {
   await page.goto('.');
   await page.evaluate(() => {
@@ -71,8 +89,8 @@ test('pale text is found pale, and ink is found dark', async ({ page }) => {
 });
 
 /** Something of each kind that can stand open in Build. */
-async function openSentences(page: Page): Promise<void> {
-  await addAim(page, byClicks, 'vane_left', 'quay');
+async function openSentences(page: Page, target = 'quay'): Promise<void> {
+  await addAim(page, byClicks, 'vane_left', target);
   await byClicks.press(button(page, 'Add a link to vane_right'));
   await byClicks.press(button(page, 'Add a bone'));
   await byClicks.press(button(page, 'Rest and locks of bone'));

@@ -11,7 +11,7 @@ export function PoseTable({ solved }: { solved: Solved }) {
     // A table wider than the page is scrolled by arrow keys once it has the focus.
     // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
     // biome-ignore lint/a11y/useSemanticElements: it is no set of fields
-    <div className="wb-table" role="group" aria-label="The pose in numbers" tabIndex={0}>
+    <div className="wb-table" role="group" aria-label="Table of the pose in numbers" tabIndex={0}>
       <table>
         <caption>
           Bones in this pose: base in metres, turn in degrees about x, y, z of the rig, length in metres

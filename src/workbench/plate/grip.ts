@@ -14,6 +14,8 @@ type Free = readonly [boolean, boolean, boolean];
 /** What the handles on a plate hold: a bone's move and turn, in a pose or at rest. */
 export interface Grip {
   readonly bone: string;
+  /** What they change, as their names say it. */
+  readonly holds: 'pose' | 'rest';
   /** Rig space. */
   readonly origin: Vec3;
   readonly move: { readonly values: Vec3; readonly axes: Basis; readonly free: Free };
@@ -29,6 +31,7 @@ export function poseGrip({ rig, world }: Solved, pose: Pose, bone: Bone): Grip {
   const turn = valuesOf(pose, bone, 'turn');
   return {
     bone: bone.name,
+    holds: 'pose',
     origin: originOf(rig, world, bone),
     move: {
       values: valuesOf(pose, bone, 'move'),
@@ -55,6 +58,7 @@ export function restGrip({ rig, world }: Solved, bone: Bone): Grip {
   const attached = bone.attach === 'tip';
   return {
     bone: bone.name,
+    holds: 'rest',
     origin: originOf(rig, world, bone),
     move: { values: bone.rest.base, axes: RIG_AXES, free: [!attached, !attached, !attached] },
     turn: { values: turn, axes: turnAxes(RIG_AXES, turn, 'xyz'), free: [true, true, true] },
@@ -64,6 +68,12 @@ export function restGrip({ rig, world }: Solved, bone: Bone): Grip {
 export function restEdit(bone: string, channel: 'move' | 'turn', values: Vec3): Edit {
   if (channel === 'move') return setRest(bone, { base: values }, 'base');
   return setRest(bone, { turn: turnOf(values, 'xyz') }, 'turn');
+}
+
+/** The name of a handle, apart from those of the slider and the number that do the same: "move x of wind, on the plate". */
+export function handleName({ holds, bone }: Grip, channel: 'move' | 'turn', axis: 0 | 1 | 2): string {
+  const words = { pose: channel, rest: channel === 'move' ? 'rest base' : 'rest turn' }[holds];
+  return `${words} ${'xyz'[axis]} of ${bone}, on the plate`;
 }
 
 function originOf(rig: Rig, world: Float64Array, bone: Bone): Vec3 {

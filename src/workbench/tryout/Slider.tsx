@@ -35,7 +35,15 @@ export function Slider({ label, short, value, unit, least, most, step, put }: Pr
       <button type="button" aria-label={`More ${label}`} disabled={value >= most} onClick={() => set(value + step)}>
         +
       </button>
-      <NumberWord label={label} value={value} unit={unit} step={step} least={least} most={most} put={set} />
+      <NumberWord
+        label={unit ? label : `${label}, as a number`}
+        value={value}
+        unit={unit}
+        step={step}
+        least={least}
+        most={most}
+        put={set}
+      />
     </div>
   );
 }

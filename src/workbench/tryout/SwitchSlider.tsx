@@ -19,7 +19,7 @@ export function SwitchSlider({ own }: { own: SwitchControl }) {
   const width = own.max - own.min;
   return (
     <Slider
-      label={reference}
+      label={`switch ${reference}`}
       short={reference}
       value={value}
       unit=""

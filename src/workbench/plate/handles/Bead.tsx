@@ -6,7 +6,7 @@ import { beadFrom } from './places.ts';
 import { useDrag } from './useDrag.ts';
 
 interface Props {
-  /** "move x of wind_left" */
+  /** "move x of wind_left, on the plate" */
   label: string;
   letter: string;
   value: number;

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../../solver/document/rig.ts';
-import type { Grip } from '../grip.ts';
+import { type Grip, handleName } from '../grip.ts';
 import { applied, coordinatesIn } from '../restFrame.ts';
 import { plus } from '../vector.ts';
 import { project, unproject, type View } from '../view.ts';
@@ -28,7 +28,7 @@ export function Handles({ grip, mode, view, reach, put }: Props) {
     if (!grip.turn.free[i]) return null;
     return (
       <Protractor
-        bone={grip.bone}
+        label={handleName(grip, 'turn', i)}
         letter={'xyz'[i]!}
         value={Number(grip.turn.values[i].toFixed(2))}
         axis={grip.turn.axes[i]}
@@ -47,7 +47,7 @@ export function Handles({ grip, mode, view, reach, put }: Props) {
           free[i] && (
             <Bead
               key={i}
-              label={`move ${'xyz'[i]} of ${grip.bone}`}
+              label={handleName(grip, 'move', i)}
               letter={'xyz'[i]!}
               value={values[i]}
               unit="metres"

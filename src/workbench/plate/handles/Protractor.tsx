@@ -8,7 +8,8 @@ import { REACH } from './places.ts';
 import { useDrag } from './useDrag.ts';
 
 interface Props {
-  bone: string;
+  /** "turn x of wind_left, on the plate" */
+  label: string;
   letter: string;
   /** Degrees. */
   value: number;
@@ -20,7 +21,7 @@ interface Props {
 }
 
 /** One protractor about a chosen axis: a ring of degrees with a bead, and a read-out. */
-export function Protractor({ bone, letter, value, axis, origin, view, put }: Props) {
+export function Protractor({ label, letter, value, axis, origin, view, put }: Props) {
   const [across, upright] = spokes(axis, view);
   const at = (degrees: number, radius: number) => {
     const angle = (degrees * Math.PI) / 180;
@@ -72,7 +73,7 @@ export function Protractor({ bone, letter, value, axis, origin, view, put }: Pro
       className="wb-protractor"
       role="slider"
       tabIndex={0}
-      aria-label={`turn ${letter} of ${bone}`}
+      aria-label={label}
       aria-valuenow={value}
       aria-valuemin={-180}
       aria-valuemax={180}
