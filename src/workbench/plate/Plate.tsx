@@ -13,7 +13,7 @@ import { useExtent } from './useExtent.ts';
 import { useSize } from './useSize.ts';
 import { useTurning } from './useTurning.ts';
 import { ViewChoice } from './ViewChoice.tsx';
-import { FIRST_LOOK, type Look, type View, viewOf } from './view.ts';
+import { FIRST_LOOK, type View, viewOf } from './view.ts';
 
 interface Props {
   solved: Solved;
@@ -27,28 +27,15 @@ interface Props {
   handles?: { draw: (view: View) => ReactNode; places: (view: View) => readonly Pixel[] } | null;
   /** Whenever this changes to something, the plate is fitted to the pose as well. */
   fitTo?: string | null;
-  look?: Look;
-  /** Leaves the words for looking about out. */
-  bare?: boolean;
 }
 
 const FIRST_SIZE = { width: 640, height: 410 };
 
 /** A plate: the rig drawn on paper, with names, axes and handles, and the ways of looking at it. */
-export function Plate({
-  solved,
-  label,
-  chosen = null,
-  choose,
-  over,
-  handles,
-  fitTo = null,
-  look: firstLook = FIRST_LOOK,
-  bare,
-}: Props) {
+export function Plate({ solved, label, chosen = null, choose, over, handles, fitTo = null }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const size = useSize(frame, FIRST_SIZE);
-  const [look, setLook] = useState(firstLook);
+  const [look, setLook] = useState(FIRST_LOOK);
   const { extent, refit } = useExtent(solved, fitTo);
   const view = useMemo(() => viewOf(look, extent, size.width, size.height), [look, extent, size]);
   const drawing = useMemo(() => {
@@ -88,7 +75,7 @@ export function Plate({
           </svg>
         )}
       </div>
-      {!bare && <ViewChoice look={look} setLook={setLook} refit={refit} tick={`${numberText(tickStep(view))} m`} />}
+      <ViewChoice look={look} setLook={setLook} refit={refit} tick={`${numberText(tickStep(view))} m`} />
     </div>
   );
 }

@@ -4,7 +4,6 @@ import { channelOf, valuesOf, withSwitch, withValue } from '../../../src/workben
 import { within } from '../../../src/workbench/pose/solved.ts';
 import { controlsOf, reachOf } from '../../../src/workbench/tryout/controls.ts';
 import { flagWords } from '../../../src/workbench/tryout/Flags.tsx';
-import { poseOf, valuesAtFirst } from '../../../src/workbench/tryout/posed.ts';
 import { DRAFT, TWIN_VANES } from '../support/twinVanes.ts';
 
 const parts = [{ id: 'target', is: 'bone', name: 'kite', given: false, says: 'the left target' } as const];
@@ -73,19 +72,6 @@ test('what a pose says of a rig that has changed is left out or brought within r
   expect(within(TWIN_VANES, pose)).toEqual({
     bones: { wind: { move: [1, 0, 0] } },
     switches: { 'wind.together': 1 },
-  });
-});
-
-test('a figure’s sliders begin at rest, or where they are told to', () => {
-  const sliders = [
-    { label: 'Wind to the left', bone: 'wind', channel: 'move.x', min: -1, max: 1 },
-    { label: 'Size of the vane', bone: 'vane_left', channel: 'size.z', min: 0.5, max: 2 },
-    { label: 'Together', switch: 'wind.together', min: 0, max: 1, value: 0.5 },
-  ] as const;
-  expect(valuesAtFirst(sliders)).toEqual([0, 1, 0.5]);
-  expect(poseOf(TWIN_VANES, sliders, [0.3, 1, 0])).toEqual({
-    bones: { wind: { move: [0.3, 0, 0] } },
-    switches: { 'wind.together': 0 },
   });
 });
 
