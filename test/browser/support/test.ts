@@ -2,7 +2,7 @@ import { test as base, expect, type Page } from '@playwright/test';
 import { serve } from '../../../scripts/serve.mjs';
 import { type Faults, watchFaults } from './faults.ts';
 import { DIST } from './site.ts';
-import type { Theme } from './themes.ts';
+import { COLOR_SCHEMES, type Theme } from './themes.ts';
 
 export { expect, type Page };
 
@@ -43,7 +43,7 @@ export const test = base.extend<Options & Fixtures, Host>({
   ],
   baseURL: async ({ address }, use) => use(address),
   viewport: async ({ width }, use) => use({ width, height: 800 }),
-  colorScheme: async ({ theme }, use) => use(theme === 'night' ? 'dark' : 'light'),
+  colorScheme: async ({ theme }, use) => use(COLOR_SCHEMES[theme]),
 
   faults: [
     async ({ context, address, webgl }, use) => {
