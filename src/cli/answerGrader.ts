@@ -1,5 +1,4 @@
-import type { OpenedAssignment } from '../delivery/assignment/readAssignment.ts';
-import { AssignmentGrader } from '../delivery/mark/gradeAnswer.ts';
+import type { AssignmentGrader } from '../delivery/mark/gradeAnswer.ts';
 import {
   type Exercise,
   type Graded,
@@ -41,9 +40,9 @@ export class AnswerGrader {
   readonly #assigned: AssignmentGrader | null;
   readonly #markings = new Map<string, Marking>();
 
-  constructor(exercises: Exercises, assignment: OpenedAssignment | null = null) {
+  constructor(exercises: Exercises, assigned: AssignmentGrader | null = null) {
     this.#exercises = exercises;
-    this.#assigned = assignment && new AssignmentGrader(assignment);
+    this.#assigned = assigned;
   }
 
   /** The line, or the paragraph for people, that is printed for an answer. */

@@ -8,7 +8,7 @@ export * from './document/rig.ts';
 export { createState } from './evaluate/createState.ts';
 export { evaluate, evaluateBatch } from './evaluate/evaluate.ts';
 export { readFlags } from './evaluate/readFlags.ts';
-export { nearness, singularPlaces } from './evaluate/singularPlaces.ts';
+export { nearness, nearnesses, singularPlaces } from './evaluate/singularPlaces.ts';
 export { solve } from './evaluate/solve.ts';
 export type { Binding } from './mesh/binding.ts';
 export { bindMesh } from './mesh/bindMesh.ts';

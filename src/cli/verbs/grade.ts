@@ -1,8 +1,7 @@
-import { AnswerGrader, type GradedLine, type Named } from '../answerGrader.ts';
+import type { GradedLine, Named } from '../answerGrader.ts';
 import { readArguments } from '../arguments.ts';
-import { readAssignmentFile } from '../assignments.ts';
-import { Exercises } from '../content.ts';
 import { readTextFile } from '../files.ts';
+import type { Grading } from '../graderOf.ts';
 import { batchesOfLines } from '../lines.ts';
 import { print } from '../output.ts';
 import { inOrder } from '../pool.ts';
@@ -40,12 +39,9 @@ line from standard input. Exits with 2, after printing all, if any answer could 
     const answers = isStream ? answersOfStdin() : answersOfFiles(positionals);
     const json = values.json === true;
     const { assignment, content: contentDir } = values;
-    const opened = assignment === undefined ? null : readAssignmentFile(assignment);
-    const exercises = new Exercises(contentDir);
-    const lines =
-      isStream || positionals.length > FEW
-        ? inOrder<Named, GradedLine>(threadUrl, { contentDir, assignment, json }, answers)
-        : oneByOne(new AnswerGrader(exercises, opened), answers, json);
+    const grading = { contentDir, assignment };
+    const isFew = !isStream && positionals.length <= FEW;
+    const lines = isFew ? oneByOne(grading, answers, json) : onThreads(grading, answers, json);
     // What is printed on a terminal shows by itself how far it has come.
     const progress = process.stdout.isTTY ? null : new Progress(isStream ? null : positionals.length, 'answers graded');
     let status: ExitStatus = 0;
@@ -61,9 +57,19 @@ line from standard input. Exits with 2, after printing all, if any answer could 
 
 const threadUrl = new URL('../threads/grade.ts', import.meta.url);
 
-async function* oneByOne(grader: AnswerGrader, answers: AsyncIterable<Named>, json: boolean) {
+async function* oneByOne(grading: Grading, answers: AsyncIterable<Named>, json: boolean) {
+  const grader = await graderFor(grading);
   for await (const answer of answers) yield grader.line(answer, json);
 }
+
+async function* onThreads(grading: Grading, answers: AsyncIterable<Named>, json: boolean) {
+  // What cannot be used is told here, where it can be told well; else the grader is left to the threads.
+  if (grading.contentDir !== undefined || grading.assignment !== undefined) await graderFor(grading);
+  yield* inOrder<Named, GradedLine>(threadUrl, { ...grading, json }, answers);
+}
+
+/** Loads the grader only once it is needed here. */
+const graderFor = async (grading: Grading) => (await import('../graderOf.ts')).graderOf(grading);
 
 async function* answersOfFiles(paths: readonly string[]): AsyncGenerator<Named> {
   for (const path of paths) yield { name: path, text: await readTextFile(path) };

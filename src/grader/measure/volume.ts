@@ -5,9 +5,16 @@
 export function meshVolume(positions: ArrayLike<number>, triangles: ArrayLike<number>): number {
   let sixfold = 0;
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [3 * triangles[t]!, 3 * triangles[t + 1]!, 3 * triangles[t + 2]!];
-    const [bx, by, bz] = [positions[b]!, positions[b + 1]!, positions[b + 2]!];
-    const [cx, cy, cz] = [positions[c]!, positions[c + 1]!, positions[c + 2]!];
+    // One by one: taken apart as a list, each corner would cost a list.
+    const a = 3 * triangles[t]!;
+    const b = 3 * triangles[t + 1]!;
+    const c = 3 * triangles[t + 2]!;
+    const bx = positions[b]!;
+    const by = positions[b + 1]!;
+    const bz = positions[b + 2]!;
+    const cx = positions[c]!;
+    const cy = positions[c + 1]!;
+    const cz = positions[c + 2]!;
     sixfold +=
       positions[a]! * (by * cz - bz * cy) +
       positions[a + 1]! * (bz * cx - bx * cz) +

@@ -74,15 +74,11 @@ function huntedFrom(starts: readonly Measured[], asked: Asked, subject: Subject,
   const free = freeInputs(asked.requirement, subject);
   const measure = meterOf(asked, keptOut);
   const different = [...new Map(starts.map((start) => [start.values, start])).values()];
-  const hunted = different.map(({ values }) => hunt(values, free, subject.inputs, measure, asked.sign));
-  const all = [starts[0]!, ...hunted];
-  return all[
-    worstOf(
-      all.map(({ measured }) => measured),
-      1,
-      asked.sign,
-    )[0]!
-  ]!;
+  const hunted: Measured[] = different.map(({ values }) => hunt(values, free, subject.inputs, measure, asked.sign));
+  return hunted.reduce(
+    (worst, one) => (asked.sign * one.measured > asked.sign * worst.measured ? one : worst),
+    starts[0]!,
+  );
 }
 
 /** A kept-out pose measures as nothing wrong. */

@@ -1,4 +1,4 @@
-import { nearness, singularPlaces } from '../../solver/index.ts';
+import { nearnesses, singularPlaces } from '../../solver/index.ts';
 import { type Subject, worldAt } from '../subject.ts';
 import { hunt } from './search.ts';
 
@@ -8,19 +8,17 @@ import { hunt } from './search.ts';
  */
 export function singularProbes(subject: Subject, ladder: readonly Float64Array[]): Float64Array[] {
   const { program } = subject;
-  const places = singularPlaces(program);
-  const nearnessAt = (place: (typeof places)[number]) => (values: Float64Array) => {
+  const count = singularPlaces(program).length;
+  if (count === 0) return [];
+  const nearnessesAt = (values: Float64Array) => {
     worldAt(subject, values);
-    return nearness(program, subject.state, place);
+    return nearnesses(program, subject.state);
   };
-  const free = subject.inputs.flatMap((input, index) => (input.stuck ? [] : [index]));
-  const found = places.map(() => ({ values: ladder[0]!, near: Number.POSITIVE_INFINITY }));
+  const found = Array.from({ length: count }, () => ({ values: ladder[0]!, near: Number.POSITIVE_INFINITY }));
   for (const values of ladder) {
-    worldAt(subject, values);
-    places.forEach((place, i) => {
-      const near = nearness(program, subject.state, place);
-      if (near < found[i]!.near) found[i] = { values, near };
-    });
+    const near = nearnessesAt(values);
+    for (let i = 0; i < count; i++) if (near[i]! < found[i]!.near) found[i] = { values, near: near[i]! };
   }
-  return places.map((place, i) => hunt(found[i]!.values, free, subject.inputs, nearnessAt(place), -1).values);
+  const free = subject.inputs.flatMap((input, index) => (input.stuck ? [] : [index]));
+  return found.map(({ values }, i) => hunt(values, free, subject.inputs, (at) => nearnessesAt(at)[i]!, -1).values);
 }

@@ -17,3 +17,8 @@ export function nearness(program: Program, state: State, place: SingularPlace): 
   const number = probeOf(program).siteNumbers.get(siteKey(place));
   return number === undefined ? Infinity : measure(program, state)[number];
 }
+
+/** The same for every place, in the order of `singularPlaces`; overwritten by the next call for the same state. */
+export function nearnesses(program: Program, state: State): Float64Array {
+  return measure(program, state);
+}
