@@ -3,6 +3,7 @@
  * hides its turning. A lamp or a head has a second stub for its crest, which shows the roll. Run from the project's folder: node scripts/eye-meshes.mjs
  */
 import { writeFileSync } from 'node:fs';
+import { across, joinRings, plus, times } from './loft.mjs';
 
 const SEGMENTS = 8;
 const RINGS = 6;
@@ -94,42 +95,12 @@ function ring(middle, along, distance, radius) {
   });
 }
 
-/** Joins rings into a closed skin whose triangles face outward. */
-function addLoft({ positions, triangles }, rings) {
-  const first = positions.length / 3;
-  positions.push(...rings.flat(2).map((metres) => Number(metres.toFixed(6))));
-  const corner = (at, k) => first + SEGMENTS * at + (k % SEGMENTS);
-  for (let at = 0; at + 1 < rings.length; at++) {
-    for (let k = 0; k < SEGMENTS; k++) {
-      const [a, b, c, d] = [corner(at, k), corner(at, k + 1), corner(at + 1, k + 1), corner(at + 1, k)];
-      triangles.push(a, b, c, a, c, d);
-    }
-  }
+/** Joins rings into a closed skin. */
+function addLoft(mesh, rings) {
+  const corner = joinRings(mesh, rings);
   const last = rings.length - 1;
   for (let k = 1; k + 1 < SEGMENTS; k++) {
-    triangles.push(corner(0, 0), corner(0, k + 1), corner(0, k));
-    triangles.push(corner(last, 0), corner(last, k), corner(last, k + 1));
+    mesh.triangles.push(corner(0, 0), corner(0, k + 1), corner(0, k));
+    mesh.triangles.push(corner(last, 0), corner(last, k), corner(last, k + 1));
   }
-}
-
-/** Two directions across a third, so that side × over runs along it. */
-function across(along) {
-  const side = Math.abs(along[1]) > 0.9 ? [1, 0, 0] : unit(cross([0, 1, 0], along));
-  return [side, cross(along, side)];
-}
-
-function plus(a, b) {
-  return a.map((value, i) => value + b[i]);
-}
-
-function times(a, factor) {
-  return a.map((value) => value * factor);
-}
-
-function cross([a, b, c], [x, y, z]) {
-  return [b * z - c * y, c * x - a * z, a * y - b * x];
-}
-
-function unit(a) {
-  return times(a, 1 / Math.hypot(...a));
 }

@@ -3,6 +3,7 @@
  * nose at the pivot on the side that is to point. Run from the project's folder: node scripts/vane-meshes.mjs
  */
 import { writeFileSync } from 'node:fs';
+import { across, joinRings, plus, times } from './loft.mjs';
 
 const HALF_ROOT_M = 0.012;
 const HALF_WIDE_M = 0.035;
@@ -67,22 +68,6 @@ function addNose(mesh, { x, nose }) {
   addLoft(mesh, [square(base, side, over, 0.02), square(plus(base, times(nose, NOSE_M)), side, over, 0.004)]);
 }
 
-/** Joins rings of four corners into a closed skin; the corners run so that the triangles face outward. */
-function addLoft({ positions, triangles }, rings) {
-  const first = positions.length / 3;
-  positions.push(...rings.flat(2).map((metres) => Number(metres.toFixed(6))));
-  const corner = (ring, k) => first + 4 * ring + (k % 4);
-  for (let ring = 0; ring + 1 < rings.length; ring++) {
-    for (let k = 0; k < 4; k++) {
-      const [a, b, c, d] = [corner(ring, k), corner(ring, k + 1), corner(ring + 1, k + 1), corner(ring + 1, k)];
-      triangles.push(a, b, c, a, c, d);
-    }
-  }
-  const last = rings.length - 1;
-  triangles.push(corner(0, 0), corner(0, 2), corner(0, 1), corner(0, 0), corner(0, 3), corner(0, 2));
-  triangles.push(corner(last, 0), corner(last, 1), corner(last, 2), corner(last, 0), corner(last, 2), corner(last, 3));
-}
-
 function square(centre, side, over, half) {
   const corners = [
     [1, 1],
@@ -93,24 +78,13 @@ function square(centre, side, over, half) {
   return corners.map(([a, b]) => plus(centre, plus(times(side, a * half), times(over, b * half))));
 }
 
-/** Two directions across a third, so that side × over runs along it. */
-function across(along) {
-  const side = Math.abs(along[1]) > 0.9 ? [1, 0, 0] : unit(cross(UP, along));
-  return [side, cross(along, side)];
-}
-
-function plus(a, b) {
-  return a.map((value, i) => value + b[i]);
-}
-
-function times(a, factor) {
-  return a.map((value) => value * factor);
-}
-
-function cross([a, b, c], [x, y, z]) {
-  return [b * z - c * y, c * x - a * z, a * y - b * x];
-}
-
-function unit(a) {
-  return times(a, 1 / Math.hypot(...a));
+/** Joins rings of four corners into a closed skin. */
+function addLoft(mesh, rings) {
+  const corner = joinRings(mesh, rings);
+  for (const [ring, order] of [
+    [0, [0, 2, 1, 0, 3, 2]],
+    [rings.length - 1, [0, 1, 2, 0, 2, 3]],
+  ]) {
+    mesh.triangles.push(...order.map((k) => corner(ring, k)));
+  }
 }

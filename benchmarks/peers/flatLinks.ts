@@ -1,5 +1,5 @@
 /** What one would write by hand for links of worlds without sizes, for flatOtter.ts. */
-import { turnColumns } from './flatReach.ts';
+import { turnColumns } from '../../src/solver/links/turnColumns.ts';
 
 const full = new Float64Array(9);
 

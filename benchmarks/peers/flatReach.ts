@@ -1,3 +1,5 @@
+import { turnColumns } from '../../src/solver/links/turnColumns.ts';
+
 /**
  * What one would write by hand for two bones without sizes, bent already and without a pole: the practical limit of this
  * machine. Twelve doubles a world.
@@ -51,40 +53,4 @@ export function flatReach(m: Float64Array, upper: number, lower: number, hook: n
   m[lower + 9] = px + a * zx;
   m[lower + 10] = py + a * zy;
   m[lower + 11] = pz + a * zz;
-}
-
-/** Turns three columns from the frame of u and n to that of v and h, each pair at right angles. */
-export function turnColumns(
-  m: Float64Array,
-  world: number,
-  ux: number,
-  uy: number,
-  uz: number,
-  nx: number,
-  ny: number,
-  nz: number,
-  vx: number,
-  vy: number,
-  vz: number,
-  hx: number,
-  hy: number,
-  hz: number,
-): void {
-  const sx = uy * nz - uz * ny;
-  const sy = uz * nx - ux * nz;
-  const sz = ux * ny - uy * nx;
-  const tx = vy * hz - vz * hy;
-  const ty = vz * hx - vx * hz;
-  const tz = vx * hy - vy * hx;
-  for (let i = world; i < world + 9; i += 3) {
-    const x = m[i];
-    const y = m[i + 1];
-    const z = m[i + 2];
-    const p = ux * x + uy * y + uz * z;
-    const q = nx * x + ny * y + nz * z;
-    const r = sx * x + sy * y + sz * z;
-    m[i] = vx * p + hx * q + tx * r;
-    m[i + 1] = vy * p + hy * q + ty * r;
-    m[i + 2] = vz * p + hz * q + tz * r;
-  }
 }

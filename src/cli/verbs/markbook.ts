@@ -1,28 +1,18 @@
 import { randomInt } from 'node:crypto';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { analyse } from '../../delivery/analysis/analyse.ts';
-import type { Assignment } from '../../delivery/assignment/assignment.ts';
+import { readFileSync } from 'node:fs';
 import type { Book } from '../../delivery/book/book.ts';
-import { feedbackFor } from '../../delivery/book/feedback.ts';
 import { finalOf } from '../../delivery/book/final.ts';
 import { makeBook } from '../../delivery/book/makeBook.ts';
-import type { MarkedFile } from '../../delivery/book/markFile.ts';
-import { marksCsv, percent } from '../../delivery/book/marksCsv.ts';
-import { scoredOf } from '../../delivery/book/scored.ts';
-import type { Collected } from '../../delivery/collection/collected.ts';
-import { fillIn } from '../../delivery/csv/fillIn.ts';
-import { oneRosterFiles } from '../../delivery/csv/oneRoster.ts';
 import { readRoster } from '../../delivery/csv/roster.ts';
 import { readArguments } from '../arguments.ts';
 import { readAssignmentFile } from '../assignments.ts';
 import { collectionAt } from '../collectionFiles.ts';
 import { Journal } from '../journal.ts';
+import { markAll } from '../markAll.ts';
 import { print } from '../output.ts';
-import { inOrder } from '../pool.ts';
-import { Progress } from '../progress.ts';
 import { accept, printable, UsageError } from '../refusal.ts';
 import type { ExitStatus, Verb } from '../verb.ts';
+import { writeBook } from '../writeBook.ts';
 
 const OPTIONS = {
   assignment: { type: 'string' },
@@ -85,9 +75,7 @@ Proves every answer again and puts the marks into a book, with flags for what an
     const journal = values.journal === undefined ? null : new Journal(values.journal, { ...opened, secretSeed });
     const files = await markAll(collectionAt(path), marking, journal);
     const book = makeBook(opened, roster, files, values.best ? 'best' : 'last');
-    write(book, values);
-    if (values['one-roster'] !== undefined)
-      writeOneRoster(book, opened.assignment, values['one-roster'], values.school!);
+    writeBook(book, opened.assignment, values);
     await print(values.json ? `${JSON.stringify(book)}\n` : summaryOf(book));
     return 0;
   },
@@ -98,70 +86,6 @@ function secretOf(given: string | undefined): number {
   const seed = Number(given);
   if (Number.isSafeInteger(seed) && seed >= 0) return seed;
   throw new UsageError(`--secret expects a whole number, not ${given}`);
-}
-
-const threadUrl = new URL('../threads/markFiles.ts', import.meta.url);
-
-async function markAll(
-  collected: AsyncIterable<Collected>,
-  marking: { assignment: string; secretSeed: number },
-  journal: Journal | null,
-): Promise<MarkedFile[]> {
-  const files: MarkedFile[] = [];
-  const asked: Collected[] = [];
-  async function* unmarked() {
-    for await (const file of collected) {
-      const known = journal?.known(file);
-      if (known) files.push(known);
-      else if (file.kind === 'stray') files.push(file);
-      else {
-        asked.push(file);
-        yield file;
-      }
-    }
-  }
-  const progress = new Progress(null, 'files marked');
-  for await (const marked of inOrder<Collected, MarkedFile>(threadUrl, marking, unmarked())) {
-    const file = asked.shift()!;
-    journal?.add(file, marked);
-    files.push(marked);
-    progress.step();
-  }
-  progress.end();
-  return files.sort((a, b) => (a.path < b.path ? -1 : 1));
-}
-
-function write(book: Book, values: { [name in keyof typeof OPTIONS]?: string | boolean | undefined }): void {
-  const { out, book: whole, feedback, fill, columns, items } = values;
-  if (typeof out === 'string') writeFileSync(out, marksCsv(book));
-  if (typeof whole === 'string') writeFileSync(whole, `${JSON.stringify(book)}\n`);
-  if (typeof feedback === 'string') writeFeedback(book, feedback);
-  if (typeof items === 'string') writeFileSync(items, `${JSON.stringify(analyse(book), null, 2)}\n`);
-  if (typeof fill === 'string' && typeof columns === 'string') fillFile(book, fill, columns);
-}
-
-/** Named by number, since codes may hold what no file name may. */
-function writeFeedback(book: Book, folder: string): void {
-  mkdirSync(folder, { recursive: true });
-  book.learners.forEach((one, i) => {
-    const safe = one.learner.replace(/[^A-Za-z0-9_-]/g, '_');
-    writeFileSync(join(folder, `${i + 1}-${safe}.json`), `${JSON.stringify(feedbackFor(book, one), null, 2)}\n`);
-  });
-}
-
-function writeOneRoster(book: Book, assignment: Assignment, folder: string, ids: string): void {
-  const [school, classOf, session] = ids.split(',') as [string, string, string];
-  const scored = scoredOf(book);
-  const files = oneRosterFiles(assignment, { school, classOf, session }, scored, new Date().toISOString());
-  mkdirSync(folder, { recursive: true });
-  for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
-}
-
-function fillFile(book: Book, path: string, columns: string): void {
-  const [learner, mark] = columns.split(',') as [string, string];
-  const marks = new Map(book.learners.map((one) => [one.learner, String(percent(finalOf(book, one).mark))]));
-  const filled = accept(path, fillIn(readFileSync(path, 'utf8'), { learner, mark }, marks));
-  writeFileSync(path, filled.csv);
 }
 
 function summaryOf(book: Book): string {

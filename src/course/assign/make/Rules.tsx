@@ -11,40 +11,28 @@ interface Props {
   change: (part: Partial<PlanForm>) => void;
 }
 
+type TextField = 'passPercent' | 'attempts' | 'opens' | 'due' | 'latePercent' | 'lateUntil';
+
 /** Pass mark, attempts, times, what late work costs, house sheet. */
 export function Rules({ form, change }: Props) {
+  /** What a field of the form has, and where it goes. */
+  const bound = (name: TextField) => ({
+    value: form[name],
+    onChange: (value: string) => change({ [name]: value }),
+  });
   return (
     <>
-      <Field
-        label="Pass mark, in per cent"
-        type="number"
-        min="0"
-        value={form.passPercent}
-        onChange={(passPercent) => change({ passPercent })}
-      />
+      <Field label="Pass mark, in per cent" type="number" min="0" {...bound('passPercent')} />
       <Field
         label="Attempts that count"
         note="Leave it empty for any number. Each proof is one attempt, and the best of them counts. A browser cannot enforce it: the mark book leaves out what is beyond."
         type="number"
         min="1"
         step="1"
-        value={form.attempts}
-        onChange={(attempts) => change({ attempts })}
+        {...bound('attempts')}
       />
-      <Field
-        label="Opens"
-        note="Leave it empty to open at once."
-        type="datetime-local"
-        value={form.opens}
-        onChange={(opens) => change({ opens })}
-      />
-      <Field
-        label="Due"
-        note="Leave it empty and nothing is late."
-        type="datetime-local"
-        value={form.due}
-        onChange={(due) => change({ due })}
-      />
+      <Field label="Opens" note="Leave it empty to open at once." type="datetime-local" {...bound('opens')} />
+      <Field label="Due" note="Leave it empty and nothing is late." type="datetime-local" {...bound('due')} />
       <Zone zone={form.zone} onChange={(zone) => change({ zone })} />
       {form.due !== '' && (
         <>
@@ -53,16 +41,9 @@ export function Rules({ form, change }: Props) {
             note="Late is measured by when you collect the work, not by what a file says."
             type="number"
             min="0"
-            value={form.latePercent}
-            onChange={(latePercent) => change({ latePercent })}
+            {...bound('latePercent')}
           />
-          <Field
-            label="Nothing counts after"
-            note="May be left empty."
-            type="datetime-local"
-            value={form.lateUntil}
-            onChange={(lateUntil) => change({ lateUntil })}
-          />
+          <Field label="Nothing counts after" note="May be left empty." type="datetime-local" {...bound('lateUntil')} />
         </>
       )}
       <House {...{ form, change }} />
