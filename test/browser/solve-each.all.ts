@@ -1,29 +1,30 @@
-import { allExercises, answerFrom } from './support/exercises.ts';
+import { build } from './support/build.ts';
+import { allExercises } from './support/exercises.ts';
 import { byClicks } from './support/hand.ts';
-import { keptWork } from './support/kept.ts';
+import { byKeyboard } from './support/keyboard.ts';
 import { expect, test } from './support/test.ts';
-import { button, expectAllMet, openExercise, openFile } from './support/workbench.ts';
+import { button, expectAllMet, openExercise } from './support/workbench.ts';
 
-for (const webgl of [true, false]) {
-  test.describe(webgl ? 'with WebGL' : 'without WebGL', () => {
+const WAYS = [
+  { says: 'by clicks', webgl: true, handOf: () => byClicks },
+  { says: 'by keyboard alone', webgl: true, handOf: byKeyboard },
+  { says: 'without WebGL', webgl: false, handOf: () => byClicks },
+];
+
+for (const { says, webgl, handOf } of WAYS) {
+  test.describe(says, () => {
     test.use({ webgl });
 
     for (const exercise of allExercises()) {
-      test(`${exercise.id} is solved by the file of its reference`, async ({ page }) => {
+      test(`${exercise.id} is built from its start`, async ({ page }) => {
+        test.setTimeout(900_000);
+        const hand = handOf(page);
         await openExercise(page, exercise.id);
-        await openFile(page, 'answer.json', JSON.stringify(answerFrom(exercise, exercise.references[0]!)));
-        await expect.poll(async () => (await keptWork(page, exercise.id)) !== undefined).toBe(true);
-        await expect(page.locator('.wb-canvas, .wb-drawing').first()).toBeVisible();
+        await build(page, hand, exercise, exercise.references[0]!);
         await expect(page.locator('.wb-canvas')).toHaveCount(webgl ? 1 : 0);
-        if (exercise.kind === 'repair') await page.getByLabel(faultOf(exercise)).click();
-        await byClicks.press(button(page, 'Prove it'));
+        await hand.press(button(page, 'Prove it'));
         await expectAllMet(page);
       });
     }
   });
-}
-
-/** The fault that a repair shows, in the words in which it is named. */
-function faultOf({ wrongTurns, fault }: ReturnType<typeof allExercises>[number]): string {
-  return wrongTurns.find(({ id }) => id === fault)!.says;
 }

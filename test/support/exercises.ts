@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { readExerciseFile } from '../../src/course/exercise-files.ts';
+import { exerciseIds, readExerciseFile } from '../../src/course/exercise-files.ts';
 import { type Answer, type Exercise, markingOf, openExercise } from '../../src/grader/index.ts';
 import type { Rig } from '../../src/solver/index.ts';
 
@@ -10,6 +10,9 @@ export function exerciseFor(id: string, seed = 0): Exercise {
   const { definition, edition } = readExerciseFile(contentDir, id);
   return openExercise(definition, { edition, seed });
 }
+
+/** All of them, as drawn. */
+export const openedExercises = (): Exercise[] => exerciseIds(contentDir).map((id) => exerciseFor(id));
 
 export const markingFor = (id: string, seed = 0) => markingOf(exerciseFor(id, seed));
 

@@ -14,7 +14,7 @@ export function exerciseOf(id: string): Exercise {
   return openExercise(definition, { edition, seed: 0 });
 }
 
-type Built = Exercise['references'][number] | Exercise['wrongTurns'][number];
+export type Built = Exercise['references'][number] | Exercise['wrongTurns'][number];
 
 /** A reference or a wrong turn as a learner would hand it in. */
 export function answerFrom(exercise: Exercise, built: Built): Answer {

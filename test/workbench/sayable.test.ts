@@ -1,0 +1,24 @@
+import { describe, expect, test } from 'vitest';
+import { responseKindOf } from '../../src/grader/index.ts';
+import { openedExercises } from '../support/exercises.ts';
+import { nextDeed } from '../support/saying/nearest.ts';
+
+const MOST = 200;
+
+describe('every reference can be built by what the page offers', () => {
+  for (const exercise of openedExercises()) {
+    if (responseKindOf(exercise.kind) && exercise.kind !== 'shape') continue;
+    for (const { id, rig } of exercise.references) {
+      test(`${exercise.id}, ${id}`, () => {
+        let draft = { rig: exercise.start, parts: {} };
+        let count = 0;
+        for (;;) {
+          const next = nextDeed(draft, rig!, exercise);
+          if (!next) break;
+          draft = { ...draft, ...next.draft };
+          expect(++count).toBeLessThan(MOST);
+        }
+      });
+    }
+  }
+});
