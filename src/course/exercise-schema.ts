@@ -1,12 +1,9 @@
-import { z } from 'zod';
+import { z } from './zod.ts';
 
 /**
  * What content/exercises/<id>/exercise.json may hold (after `$file` is resolved, before a structure's names
  * are filled in). Each field tells its author what it does; `npx counterpose check-content` names what is off.
  */
-
-// Pages allow no code made from text, and asking whether they do would be reported as a breach.
-z.config({ jitless: true });
 
 const text = z.string().min(1);
 const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'an id: small letters, digits and single hyphens');

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod.ts';
 
 /** One entry of the glossary: content/glossary/<id>.json. A misspelt field is an error. */
 export const glossarySchema = z.strictObject({

@@ -1,5 +1,5 @@
-import { z } from 'zod';
 import { isPrivateNumber, lessonOf } from './outline.ts';
+import { z } from './zod.ts';
 
 const sentence = z.string().trim().min(10, 'a whole sentence');
 const slug = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'lower-case words joined by hyphens');

@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { z } from 'zod';
 import { SKILLS, type Skill } from '../skills/table.ts';
 import { privateFolder } from './content-folders.ts';
 import { parseFile } from './exercise-files.ts';
+import { z } from './zod.ts';
 
 /** What course.json of a private folder may hold. A misspelt field is an error. */
 const schema = z.strictObject({

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from '../zod.ts';
 
 /** What content/numbers.json may hold: numbers that the course uses, each with where it comes from. */
 const row = z

@@ -1,10 +1,8 @@
-import { z } from 'zod';
+import { z } from '../../course/zod.ts';
 import { readJson } from '../../solver/document/json.ts';
 import type { Reading } from '../../solver/document/refusal.ts';
 import { inWords } from '../../solver/document/words.ts';
 import type { Book } from './book.ts';
-
-z.config({ jitless: true });
 
 const text = z.string();
 const share = z.number().min(0).max(1);

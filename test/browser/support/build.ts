@@ -44,7 +44,7 @@ async function make(page: Page, hand: Hand, move: Move, opened: Set<string>): Pr
     case 'write':
       return hand.write(field(page, move.field), move.text);
     case 'tick':
-      return hand.tick(field(page, move.field));
+      return hand.tick(field(page, move.field), move.on);
     case 'open':
       if (opened.has(move.bone)) return;
       opened.add(move.bone);

@@ -29,11 +29,11 @@ export function byKeyboard(page: Page): Hand {
       await expectVisibleFocus(button);
       await page.keyboard.press('Enter');
     },
-    tick: async (box) => {
+    tick: async (box, on = true) => {
       await tabTo(page, box);
       await expectVisibleFocus(box);
       await page.keyboard.press('Space');
-      await expect(box).toBeChecked();
+      await expect(box).toBeChecked({ checked: on });
     },
     choose: async (field, says) => {
       await tabTo(page, field);

@@ -18,7 +18,7 @@ export type Move =
   | { do: 'press'; button: string }
   | { do: 'choose'; field: string; says: string }
   | { do: 'write'; field: string; text: string }
-  | { do: 'tick'; field: string }
+  | { do: 'tick'; field: string; on: boolean }
   | { do: 'open'; bone: string };
 
 /** What a learner can do next, as the page offers it, and what comes of it. */

@@ -73,7 +73,7 @@ function said(piece: Piece, goal: Piece | undefined): Deed | null {
     return { moves: [{ do: 'write', field, text: String(goal.value) }], edits: [piece.edit(goal.value)] };
   }
   if (piece.is === 'mark' && goal?.is === 'mark' && goal.on !== piece.on) {
-    return { moves: [{ do: 'tick', field: piece.label }], edits: [piece.edit(goal.on)] };
+    return { moves: [{ do: 'tick', field: piece.label, on: goal.on }], edits: [piece.edit(goal.on)] };
   }
   return null;
 }
