@@ -1,5 +1,6 @@
 import type { ExerciseDefinition } from '../grader/exercise/definition.ts';
 import { UNWRITTEN } from './kit/new-exercise.ts';
+import { noSidesIn } from './side-words.ts';
 
 /** What an exercise must have and lacks, in plain words; more is asked where an instructor may set it. */
 export function shortagesOf(definition: ExerciseDefinition): string[] {
@@ -16,7 +17,10 @@ export function shortagesOf(definition: ExerciseDefinition): string[] {
   const unwritten = unwrittenIn(definition, '').map(
     ([place, what]) => `${id}, at ${place}: still to be written: ${what}`,
   );
-  return [...few, ...unwritten];
+  const swapped = structures.some(({ reflect }) => reflect)
+    ? noSidesIn(definition).map(([place, words]) => `${id}, at ${place}: "${words}" is swapped where it is reflected`)
+    : [];
+  return [...few, ...unwritten, ...swapped];
 }
 
 /** Texts that stand as the kit laid them out: where, and what should stand there. */

@@ -29,8 +29,8 @@ function comparedOf({ status, measured, cause, profile }: Finding): Compared {
 /**
  * The wrong turn that a missed requirement shows: the one that fails in the same way on every canonical probe. Where
  * several do, one that is alike in all requirements, then one that misses the same, then the first that misses nothing
- * that is met here. Where none does, because a structure is at fault in bones of other names, one that misses the same
- * requirements by as much. Of the untouched start nothing is told.
+ * that is met here, then the first, if the untouched start does not fail so too. Where none does, because a structure is
+ * at fault in bones of other names, one that misses the same requirements by as much. Of the start nothing is told.
  */
 export function diagnose(findings: readonly Finding[], missed: Finding, known: readonly KnownWrong[]): string | null {
   const at = findings.indexOf(missed);
@@ -44,6 +44,7 @@ export function diagnose(findings: readonly Finding[], missed: Finding, known: r
     alike.find(same) ??
     alike.find(agrees) ??
     alike.find(fits) ??
+    (alike.some(({ wrong }) => wrong === null) ? undefined : alike[0]) ??
     known.find((one) => agrees(one) && countsAlike(missed, one, at));
   return found?.wrong?.id ?? null;
 }

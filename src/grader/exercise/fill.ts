@@ -33,7 +33,8 @@ function fillText(text: string, names: Readonly<Record<string, unknown>>): unkno
 }
 
 function said(given: unknown): string {
-  return typeof given === 'number' ? numberText(given) : String(given);
+  if (Array.isArray(given)) return given.map(said).join(', ');
+  return typeof given === 'number' ? numberText(given) : String(given).replace(/^-(?=[xyz]$)/, '−');
 }
 
 /** A text that a name stands for may speak of other names; of itself it may not, so that filling ends. */
