@@ -22,6 +22,8 @@ export interface Change {
   readonly draft?: Draft;
   readonly steps: readonly Step[];
   readonly from: number;
+  /** How many steps stood before; as many as there may be where that is not known. */
+  readonly over: number;
   /** The revision that it was made on top of; any where it is to be written over whatever stands. */
   readonly on: number | 'any';
 }
@@ -57,7 +59,7 @@ export async function load(database: Database, key: string): Promise<Kept | unde
 
 /** Saves in one transaction. Nothing is written where another tab has saved its work in between. */
 export async function save(database: Database, change: Change): Promise<'saved' | 'elsewhere'> {
-  const { work, draft, steps, from, on } = change;
+  const { work, draft, steps, from, over, on } = change;
   const transaction = database.transaction(['works', 'drafts', 'steps'], 'readwrite');
   const stands = (await transaction.objectStore('works').get(work.key))?.revision ?? 0;
   if (on !== 'any' && stands !== on) {
@@ -67,7 +69,7 @@ export async function save(database: Database, change: Change): Promise<'saved' 
   try {
     const writes: Promise<unknown>[] = [transaction.objectStore('works').put(work)];
     if (draft) writes.push(transaction.objectStore('drafts').put(draft, work.key));
-    writes.push(transaction.objectStore('steps').delete(stepsOf(work.key, from)));
+    if (over > from) writes.push(transaction.objectStore('steps').delete(stepsOf(work.key, from)));
     for (let i = from; i < steps.length; i++) {
       writes.push(transaction.objectStore('steps').put(steps[i]!, [work.key, i]));
     }

@@ -23,7 +23,7 @@ export interface Keeper {
 }
 
 /** How long a control that is being dragged waits to be kept. */
-const POSE_MS = 120;
+const POSE_MS = 300;
 
 /** Brings back what was kept of an exercise, and from then on keeps every change of the store at once. */
 export function createKeeper(store: Store, about: About): Keeper {
@@ -126,9 +126,10 @@ export function createKeeper(store: Store, about: About): Keeper {
     const { document, steps } = session.history;
     const work = packed(session, { key, edition, revision: isWork ? revision + 1 : revision });
     const from = over ? 0 : sharedCount(savedSteps, steps);
+    const stood = over ? Number.POSITIVE_INFINITY : savedSteps.length;
     const draft = document === savedDraft && !over ? {} : { draft: document };
     try {
-      const saved = await save(database!, { work, ...draft, steps, from, on: over ? 'any' : revision });
+      const saved = await save(database!, { work, ...draft, steps, from, over: stood, on: over ? 'any' : revision });
       if (saved === 'elsewhere') return isWork ? become({ is: 'elsewhere' }) : undefined;
       revision = work.revision;
       savedDraft = document;

@@ -15,7 +15,7 @@ export function PlateLabels({ labels, view, handles }: Props) {
     <g className="wb-labels">
       {placeLabels(labels, view, textWidth, handles).map(({ label, x, y }) => (
         <text
-          key={`${label.text} ${label.rank}`}
+          key={`${label.of ?? label.text} ${label.rank}`}
           x={x}
           y={y}
           className={`${label.tone}${label.italic ? ' letter' : ''}`}

@@ -21,6 +21,8 @@ export interface Leaf {
 export interface Label {
   readonly at: Vec3;
   readonly text: string;
+  /** What it names, where its text says more than that. */
+  readonly of?: string;
   readonly tone: Tone;
   /** Greater stays where two would overlap. */
   readonly rank: number;

@@ -24,6 +24,7 @@ export function rigDrawing({ rig, world }: Solved, how: How): Drawing {
     const along = bone.role === 'control' ? 0 : bone.rest.length * 0.5;
     labels.push({
       at: pointOf(frame, 0, 0, along),
+      of: bone.name,
       text: bone.role === 'guide' ? `${bone.name} ${lengthText(bone, frame.z)}` : bone.name,
       tone: ROLE_TONES[bone.role],
       rank: chosen ? 10 : RANKS[bone.role],

@@ -1,8 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import { numberText } from '../../sentence/piece.ts';
-import type { View } from '../view.ts';
+import type { Pixel } from '../placeLabels.ts';
 import { keySteps } from './keySteps.ts';
-import { beadFrom } from './places.ts';
 import { useDrag } from './useDrag.ts';
 
 interface Props {
@@ -14,15 +13,15 @@ interface Props {
   step: number;
   least: number;
   most: number;
-  /** Pixels: where the handles' bone is, and which way the rail runs, as long as one unit of the value. */
-  origin: readonly [number, number];
-  run: readonly [number, number];
-  view: View;
+  /** Pixels: which way the rail runs, as long as one unit of the value. */
+  run: Pixel;
+  /** Pixels from the bone to the bead; null where the rail points at the reader. */
+  from: Pixel | null;
   put: (value: number) => void;
 }
 
 /** A rail with a lettered bead: the bead slides along the rail, by pointer or by arrow keys. */
-export function Bead({ label, letter, value, unit, step, least, most, origin, run, view, put }: Props) {
+export function Bead({ label, letter, value, unit, step, least, most, run, from, put }: Props) {
   const length = Math.hypot(run[0], run[1]);
   const along = length > 1e-6 ? [run[0] / length, run[1] / length] : null;
   const drag = useDrag(
@@ -32,7 +31,6 @@ export function Bead({ label, letter, value, unit, step, least, most, origin, ru
       set(held + (dx * along[0]! + dy * along[1]!) / length);
     },
   );
-  const from = beadFrom(run, origin, view);
   if (!from) return null;
   const [dx, dy] = from;
 
@@ -64,13 +62,10 @@ export function Bead({ label, letter, value, unit, step, least, most, origin, ru
       onKeyDown={onKeyDown}
       {...drag}
     >
-      <path
-        className="rail"
-        d={`M${origin[0] - dx * 0.35} ${origin[1] - dy * 0.35}L${origin[0] + dx} ${origin[1] + dy}`}
-      />
-      <circle className="ring" cx={origin[0] + dx} cy={origin[1] + dy} r="15" />
-      <circle className="face" cx={origin[0] + dx} cy={origin[1] + dy} r="11" />
-      <text x={origin[0] + dx} y={origin[1] + dy + 4.5} textAnchor="middle">
+      <path className="rail" d={`M${-dx * 0.35} ${-dy * 0.35}L${dx} ${dy}`} />
+      <circle className="ring" cx={dx} cy={dy} r="15" />
+      <circle className="face" cx={dx} cy={dy} r="11" />
+      <text x={dx} y={dy + 4.5} textAnchor="middle">
         {letter}
       </text>
     </g>

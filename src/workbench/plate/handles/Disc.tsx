@@ -3,7 +3,6 @@ import { useDrag } from './useDrag.ts';
 
 interface Props {
   bone: string;
-  origin: readonly [number, number];
   /** Slides from where the bone was by so many pixels. */
   slide: (from: readonly [number, number, number], dx: number, dy: number) => void;
   values: readonly [number, number, number];
@@ -12,7 +11,7 @@ interface Props {
 }
 
 /** A disc that slides in the view's plane. */
-export function Disc({ bone, origin, slide, values, step }: Props) {
+export function Disc({ bone, slide, values, step }: Props) {
   const drag = useDrag(() => values, slide);
   function onKeyDown(event: KeyboardEvent) {
     const way = WAYS[event.key];
@@ -30,8 +29,8 @@ export function Disc({ bone, origin, slide, values, step }: Props) {
       onKeyDown={onKeyDown}
       {...drag}
     >
-      <circle className="ring" cx={origin[0]} cy={origin[1]} r="16" />
-      <circle className="face" cx={origin[0]} cy={origin[1]} r="10" />
+      <circle className="ring" r="16" />
+      <circle className="face" r="10" />
     </g>
   );
 }

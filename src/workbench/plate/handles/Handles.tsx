@@ -1,12 +1,13 @@
 import type { Vec3 } from '../../../solver/document/rig.ts';
 import { type Grip, handleName } from '../grip.ts';
+import type { Pixel } from '../placeLabels.ts';
 import { applied, coordinatesIn } from '../restFrame.ts';
 import { plus } from '../vector.ts';
 import { project, unproject, type View } from '../view.ts';
 import { Bead } from './Bead.tsx';
 import { Disc } from './Disc.tsx';
 import { Protractor } from './Protractor.tsx';
-import { runOf } from './places.ts';
+import { beadFrom, runOf } from './places.ts';
 
 export type HandleMode = 'move' | 'turn x' | 'turn y' | 'turn z';
 
@@ -20,9 +21,17 @@ interface Props {
 }
 
 /** The handles of the chosen bone: a disc and three rails to move it, or one protractor to turn it. */
-export function Handles({ grip, mode, view, reach, put }: Props) {
-  const [x, y] = project(view, grip.origin);
-  const origin = [x, y] as const;
+export function Handles(props: Props) {
+  const [x, y] = project(props.view, props.grip.origin);
+  return (
+    <g transform={`translate(${x.toFixed(2)} ${y.toFixed(2)})`}>
+      <HandlesHere {...props} origin={[x, y]} />
+    </g>
+  );
+}
+
+/** Drawn round (0, 0), so that a bone that moves takes them along as they are; `origin` is where that is, in pixels. */
+function HandlesHere({ grip, mode, view, reach, put, origin }: Props & { origin: Pixel }) {
   if (mode !== 'move') {
     const i = 'xyz'.indexOf(mode.slice(-1)) as 0 | 1 | 2;
     if (!grip.turn.free[i]) return null;
@@ -32,7 +41,6 @@ export function Handles({ grip, mode, view, reach, put }: Props) {
         letter={'xyz'[i]!}
         value={Number(grip.turn.values[i].toFixed(2))}
         axis={grip.turn.axes[i]}
-        origin={origin}
         view={view}
         put={(value) => put('turn', grip.turn.values.with(i, value) as unknown as Vec3)}
       />
@@ -54,15 +62,14 @@ export function Handles({ grip, mode, view, reach, put }: Props) {
               step={step}
               least={-reach}
               most={reach}
-              origin={origin}
               run={runOf(axes[i], view)}
-              view={view}
+              from={beadFrom(runOf(axes[i], view), origin, view)}
               put={(value) => put('move', values.with(i, value) as unknown as Vec3)}
             />
           ),
       )}
       {free.some(Boolean) && (
-        <Disc bone={grip.bone} origin={origin} values={values as [number, number, number]} step={8} slide={slide} />
+        <Disc bone={grip.bone} values={values as [number, number, number]} step={8} slide={slide} />
       )}
     </>
   );

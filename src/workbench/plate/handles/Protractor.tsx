@@ -15,18 +15,17 @@ interface Props {
   value: number;
   /** Rig space, unit: what the angle turns about. */
   axis: Vec3;
-  origin: readonly [number, number];
   view: View;
   put: (value: number) => void;
 }
 
 /** One protractor about a chosen axis: a ring of degrees with a bead, and a read-out. */
-export function Protractor({ label, letter, value, axis, origin, view, put }: Props) {
+export function Protractor({ label, letter, value, axis, view, put }: Props) {
   const [across, upright] = spokes(axis, view);
   const at = (degrees: number, radius: number) => {
     const angle = (degrees * Math.PI) / 180;
     const spoke = plus(scaled(across, Math.cos(angle) * radius), scaled(upright, Math.sin(angle) * radius));
-    return [origin[0] + dot(spoke, view.right), origin[1] - dot(spoke, view.up)] as const;
+    return [dot(spoke, view.right), -dot(spoke, view.up)] as const;
   };
   const bead = at(value, REACH);
   const drag = useDrag(
@@ -41,7 +40,7 @@ export function Protractor({ label, letter, value, axis, origin, view, put }: Pr
   ) {
     const flat = Math.abs(dot(axis, view.toward));
     if (flat > 0.25) {
-      const angle = angleAt(held.bead[0] + dx - origin[0], held.bead[1] + dy - origin[1]);
+      const angle = angleAt(held.bead[0] + dx, held.bead[1] + dy);
       return nearest(Math.round(angle), held.value);
     }
     // Seen nearly edge-on the ring is a line: the pointer's way along it counts.
@@ -82,13 +81,13 @@ export function Protractor({ label, letter, value, axis, origin, view, put }: Pr
       {...drag}
     >
       <path className="dial" d={`${pathThrough(ring)}${ticks.map(pathThrough).join('')}`} />
-      <path className="rail" d={pathThrough([at(0, REACH), origin, bead])} />
+      <path className="rail" d={pathThrough([at(0, REACH), [0, 0], bead])} />
       <circle className="ring" cx={bead[0]} cy={bead[1]} r="15" />
       <circle className="face" cx={bead[0]} cy={bead[1]} r="11" />
       <text x={bead[0]} y={bead[1] + 4.5} textAnchor="middle">
         {letter}
       </text>
-      <text className="read-out" x={origin[0]} y={origin[1] + REACH + 24} textAnchor="middle">
+      <text className="read-out" y={REACH + 24} textAnchor="middle">
         {numberText(value)}°
       </text>
     </g>
