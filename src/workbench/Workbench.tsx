@@ -1,6 +1,7 @@
 import './workbench.css';
 import './words/words.css';
 import './plate/plate.css';
+import './plate/stays.css';
 import './mechanism/mechanism.css';
 import './tryout/tryout.css';
 import './play/play.css';

@@ -5,7 +5,7 @@ import { nextDeed } from '../support/saying/nearest.ts';
 
 const MOST = 200;
 
-describe('every reference can be built by what the page offers', () => {
+describe('every reference can be built by what the page offers', { timeout: 60_000 }, () => {
   for (const exercise of openedExercises()) {
     if (responseKindOf(exercise.kind) && exercise.kind !== 'shape') continue;
     for (const { id, rig } of exercise.references) {

@@ -34,7 +34,7 @@ export function BenchPlate() {
     places: (view: Parameters<typeof handlePlaces>[1]) => handlePlaces(grip, view),
   };
   return (
-    <figure className="wb-figure">
+    <figure className="wb-figure stays">
       <Plate
         solved={solved}
         label={`${exercise.title}: the rig ${isPosed ? 'as it is posed' : 'at rest'}`}

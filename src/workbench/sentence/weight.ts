@@ -8,10 +8,10 @@ import { allSwitches, type Scope } from './scope.ts';
 /** "weight 1", or "weight driven by let_go, 1 → 0". */
 export function weightPieces(scope: Scope, bone: string, link: Link): Sentence {
   const driver = driverOf(scope, bone, link.name, 'weight');
-  if (driver) return [text(', weight '), ...drivenPieces(driver)];
+  if (driver) return [text(', weight\u00a0'), ...drivenPieces(driver)];
   const label = `weight of ${link.name} on ${bone}`;
   return [
-    text(', weight '),
+    text(', weight\u00a0'),
     {
       is: 'number',
       label,

@@ -86,7 +86,7 @@ describe('a zip', () => {
     expect(one?.kind === 'text' && one.text.length).toBe(100);
   });
 
-  test('that says it gets hundreds of times as large is refused whole', async () => {
+  test('that says it gets hundreds of times as large is refused whole', { timeout: 30_000 }, async () => {
     const entries = Object.fromEntries(
       Array.from({ length: 12 }, (_, n) => [`${n}.json`, new Uint8Array(15 * 1024 * 1024)]),
     );

@@ -122,9 +122,11 @@ test('a copy is like its original in all but its name, and its driver stays behi
 });
 
 test('a reach is not copied, and a number that was driven is brought within its bounds', () => {
-  const reaching = addLink('tail_right', 'reach', 'wind').apply(DRAFT);
+  const rear = 'tail_right';
+  const reaching = addLink(rear, 'reach', 'wind').apply(DRAFT);
   const driven = changeLink('vane_left', 'watch', 'weight', (link) => ({ ...link, weight: 7 })).apply(reaching);
-  const copied = copyBone('vane_left').apply(copyBone('tail_right').apply(driven));
+  const left = copyBone('vane_left').apply(driven);
+  const copied = copyBone(rear).apply(left);
   expect(readRig(copied.rig)).toMatchObject({ ok: true });
   expect(boneOf(copied, 'tail_2_right')?.links?.map(({ name }) => name)).toEqual(['lean']);
   expect(boneOf(copied, 'vane_2_left')?.links?.[0]?.weight).toBe(1);
