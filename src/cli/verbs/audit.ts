@@ -19,11 +19,10 @@ const OPTIONS = {
 
 /**
  * A quick audit takes the exercise as drawn and some of its mutants; a full one every structure, every size and, but for the
- * largest exercises, every mutant. Those have over a thousand a variant, each measured for up to fifty requirements: of
- * them as many are spread over all as keep mutants times requirements within bounds.
+ * largest exercises, every mutant. Those have over a thousand a variant: of them so many are tried, spread over all.
  */
 const QUICK = { samples: 200, mutants: 60 };
-const FULL = { samples: 400, mutants: 300, measured: 2500 };
+const FULL = { samples: 400, mutants: 300 };
 
 /** Grades the grader: right rigs must pass, wrong ones must be missed and told apart. */
 export const auditVerb: Verb = {
@@ -36,7 +35,7 @@ references), grades them all, and judges the wrong ones by other means than the 
 rig is refused, a wrong one passes, one stays undecided, a margin is too narrow, or more than 5 % of the
 counterposes move more than two inputs.
 
-  --full         every structure, every size and up to 300 mistakes in each; fewer in those with many requirements
+  --full         every structure, every size and up to 300 mistakes in each
   --list         only names the variants, and the right and wrong rigs that would be made
   --json         for machines
   --content DIR  audit those of this folder of lessons and exercises too
@@ -75,8 +74,7 @@ function tasksFor(exercises: Exercises, id: string, full: boolean): AuditTask[] 
   const count = definition.structures.length;
   const drawnSizes = definition.sizes.map((_, size) => size * count);
   const seeds = new Set([...Array(count).keys(), ...drawnSizes]);
-  const mutants = Math.min(FULL.mutants, Math.floor(FULL.measured / definition.requirements.length));
-  return [...seeds].map((seed) => ({ id, seed, samples: FULL.samples, mutants }));
+  return [...seeds].map((seed) => ({ id, seed, ...FULL }));
 }
 
 async function auditAll(tasks: readonly AuditTask[], contentDir: string | undefined) {
