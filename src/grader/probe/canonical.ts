@@ -51,14 +51,23 @@ export class Canonical {
 /** Requirements of one text are measured in the same poses. */
 export const heldText = ({ at = {} }: Requirement): string => JSON.stringify(at);
 
-const kept = new WeakMap<Exercise, { rests: readonly number[]; canonical: Canonical }>();
+interface Kept {
+  readonly rests: readonly number[];
+  readonly canonical: Canonical;
+}
+/** Answers differ in what inputs are at rest only where they change the default of a switch. */
+const KEPT_MOST = 4;
+const kept = new WeakMap<Exercise, Kept[]>();
 
-/** Kept as long as the exercise is, for the inputs at rest as its first answer had them. */
+/** Kept as long as the exercise is, for the last few ways its inputs were at rest. */
 export function canonicalFor(subject: Subject): Canonical {
   const rests = subject.inputs.map(({ rest }) => rest);
-  const known = kept.get(subject.exercise);
-  if (known?.rests.every((rest, i) => rest === rests[i])) return known.canonical;
+  const all = kept.get(subject.exercise) ?? [];
+  kept.set(subject.exercise, all);
+  const known = all.find((one) => one.rests.every((rest, i) => rest === rests[i]));
+  if (known) return known.canonical;
   const canonical = new Canonical(ladder(subject.inputs));
-  if (!known) kept.set(subject.exercise, { rests, canonical });
+  if (all.length === KEPT_MOST) all.shift();
+  all.push({ rests, canonical });
   return canonical;
 }

@@ -9,8 +9,10 @@ export function listed(poses: readonly Float64Array[]): Listed {
   const list = [...poses];
   const firstAt = new Int32Array(list.length);
   const byHash = new Map<number, number[]>();
+  const room = new Float64Array(1);
+  const halves = new Uint32Array(room.buffer);
   list.forEach((values, index) => {
-    const hash = hashOf(values);
+    const hash = hashOf(values, room, halves);
     const alike = byHash.get(hash);
     const first = alike?.find((at) => isSame(list[at]!, values)) ?? index;
     firstAt[index] = first;
@@ -37,16 +39,13 @@ export function isSame(a: Float64Array, b: Float64Array): boolean {
   return true;
 }
 
-const ROOM = new Float64Array(1);
-const WORDS = new Uint32Array(ROOM.buffer);
-
 /** FNV-1a over the 32-bit halves of the numbers (Fowler, Noll, Vo; constants from memory); −0 counts as 0. */
-function hashOf(values: Float64Array): number {
+function hashOf(values: Float64Array, room: Float64Array, halves: Uint32Array): number {
   let hash = 0x811c9dc5;
   for (let i = 0; i < values.length; i++) {
-    ROOM[0] = values[i]! + 0;
-    hash = Math.imul(hash ^ WORDS[0]!, 0x01000193);
-    hash = Math.imul(hash ^ WORDS[1]!, 0x01000193);
+    room[0] = values[i]! + 0;
+    hash = Math.imul(hash ^ halves[0]!, 0x01000193);
+    hash = Math.imul(hash ^ halves[1]!, 0x01000193);
   }
   return hash;
 }

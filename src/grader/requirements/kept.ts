@@ -60,6 +60,10 @@ function fieldOf(bone: Bone, field: string): unknown {
 function alike(a: unknown, b: unknown): boolean {
   if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= 1e-9;
   if (a === null || b === null || typeof a !== 'object' || typeof b !== 'object') return a === b;
-  const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
-  return [...keys].every((key) => alike(a[key as keyof object], b[key as keyof object]));
+  return hasAlike(a, b) && Object.keys(b).every((key) => Object.hasOwn(a, key) || b[key as keyof object] === undefined);
+}
+
+/** Whether all that the one has is alike in the other. */
+function hasAlike(a: object, b: object): boolean {
+  return Object.keys(a).every((key) => alike(a[key as keyof object], b[key as keyof object]));
 }
