@@ -1,10 +1,10 @@
-import { readFileSync } from 'node:fs';
 import type { Rig } from '../../src/solver/document/rig.ts';
 import { ANSWERS, addAim } from './support/answers.ts';
 import { exerciseOf } from './support/exercises.ts';
 import { forbidStorage } from './support/forbidden-storage.ts';
 import { byClicks } from './support/hand.ts';
-import { keptWork } from './support/kept.ts';
+import { keptRig, keptWork } from './support/kept.ts';
+import { savedAnswer } from './support/saved.ts';
 import { expect, type Page, test } from './support/test.ts';
 import {
   button,
@@ -14,12 +14,10 @@ import {
   mechanism,
   openExercise,
   openFile,
-  savedFile,
   verdict,
 } from './support/workbench.ts';
 
 const EXERCISE = 'two-vanes-one-holder';
-const KEPT = 'Every change is kept in this browser.';
 
 test('a reload brings back the rig, the pose, the proof, and undo to the start and redo to the end', async ({
   page,
@@ -47,9 +45,9 @@ test('a reload brings back the rig, the pose, the proof, and undo to the start a
   await byClicks.press(button(page, 'Build'));
   await expect(mechanism(page).getByRole('listitem').filter({ hasText: 'wind_right' }).first()).toBeVisible();
   await pressWhilePossible(page, 'Undo');
-  await expect.poll(() => keptRig(page)).toEqual(exerciseOf(EXERCISE).start);
+  await expect.poll(() => keptRig(page, EXERCISE)).toEqual(exerciseOf(EXERCISE).start);
   await pressWhilePossible(page, 'Redo');
-  await expect.poll(() => keptRig(page)).toEqual(before.draft.rig);
+  await expect.poll(() => keptRig(page, EXERCISE)).toEqual(before.draft.rig);
 });
 
 test.describe('a file that cannot be used', () => {
@@ -102,81 +100,16 @@ test.describe('a file that cannot be used', () => {
 test('what is saved and opened again is the same document', async ({ page }) => {
   await openExercise(page, EXERCISE);
   await ANSWERS[EXERCISE]!(page, byClicks);
-  const saved = await saveToFile(page);
+  const saved = await savedAnswer(page);
   await pressWhilePossible(page, 'Undo');
   await openFile(page, 'answer.json', JSON.stringify(saved));
   await expect(field(page, 'name of wind_left')).toBeVisible();
-  const { made: _made, ...again } = await saveToFile(page);
+  const { made: _made, ...again } = await savedAnswer(page);
   const { made: _then, ...first } = saved;
   expect(again).toEqual(first);
   await byClicks.press(button(page, 'Undo'));
   await expect(field(page, 'name of wind_left')).toHaveCount(0);
 });
-
-for (const channel of ['that hear of each other', 'that do not hear of each other']) {
-  for (const choice of ['Take the other tab’s work', 'Keep what is here']) {
-    test(`two tabs ${channel}: nothing is overwritten before “${choice}”`, async ({ page, context }) => {
-      if (channel.includes('not')) {
-        await context.addInitScript(() => {
-          (globalThis as { BroadcastChannel?: unknown }).BroadcastChannel = undefined;
-        });
-      }
-      await openExercise(page, 'one-vane');
-      const other = await context.newPage();
-      await openExercise(other, 'one-vane');
-      await addAim(other, byClicks, 'vane_left', 'kite');
-      await expect.poll(async () => (await keptWork(other, 'one-vane'))?.steps.length).toBe(1);
-      const theirs = (await keptWork(other, 'one-vane'))!;
-
-      await byClicks.press(button(page, 'Add a switch to vane_left'));
-      const alert = page.getByRole('alert').filter({ hasText: 'Two tabs hold different work' });
-      await expect(alert).toBeVisible();
-      await expect(field(page, 'name of vane_left.switch')).toBeVisible();
-      expect(await keptWork(other, 'one-vane')).toEqual(theirs);
-
-      await byClicks.press(page.getByRole('button', { name: choice }));
-      await expect(alert).toHaveCount(0);
-      await expect(page.getByText(KEPT)).toBeVisible();
-      const kept = choice.startsWith('Take') ? theirs.draft.rig : await rigOnPage(page);
-      await expect.poll(() => keptRig(page, 'one-vane')).toEqual(kept);
-      await expect(field(page, 'weight of aim on vane_left')).toHaveCount(choice.startsWith('Take') ? 1 : 0);
-    });
-  }
-}
-
-for (const channel of ['that hear of each other', 'that do not hear of each other']) {
-  test(`two tabs ${channel}: looking about in one leaves the other's work alone`, async ({ page, context }) => {
-    if (channel.includes('not')) {
-      await context.addInitScript(() => {
-        (globalThis as { BroadcastChannel?: unknown }).BroadcastChannel = undefined;
-      });
-    }
-    await openExercise(page, 'one-vane');
-    await addAim(page, byClicks, 'vane_left', 'kite');
-    await expect.poll(async () => (await keptWork(page, 'one-vane'))?.steps.length).toBe(1);
-    const other = await context.newPage();
-    await openExercise(other, 'one-vane');
-    const before = (await keptWork(other, 'one-vane'))!.work;
-    await byClicks.choose(field(other, 'chosen bone'), 'kite');
-    await expect(field(other, 'chosen bone')).toHaveValue('kite');
-    await other.locator('[data-bone="vane_left"]').click({ position: { x: 2, y: 2 } });
-    expect((await keptWork(other, 'one-vane'))!.work).toEqual(before);
-
-    await byClicks.press(button(other, 'Try'));
-    await expect.poll(async () => (await keptWork(other, 'one-vane'))!.work.view).toBe('try');
-    expect((await keptWork(other, 'one-vane'))!.work.revision).toBe(before.revision);
-    await byClicks.press(button(page, 'Add a switch to vane_left'));
-    await expect.poll(async () => (await keptWork(page, 'one-vane'))?.steps.length).toBe(2);
-    await expect(page.getByText(KEPT)).toBeVisible();
-    await expect(page.getByRole('alert')).toHaveCount(0);
-
-    // The other tab now stands on work that is no longer there: how it stands is not written over the newer.
-    await byClicks.press(button(other, 'Build'));
-    await other.waitForTimeout(300);
-    expect((await keptWork(page, 'one-vane'))!.work.revision).toBe(before.revision + 1);
-    expect((await keptWork(page, 'one-vane'))!.steps.length).toBe(2);
-  });
-}
 
 test.describe('where storage is forbidden', () => {
   test.beforeEach(({ context }) => context.addInitScript(forbidStorage));
@@ -186,25 +119,12 @@ test.describe('where storage is forbidden', () => {
     await expect(page.getByRole('alert')).toContainText('does not let the page store anything');
     await expect(page.getByRole('alert')).toContainText('Save your work to a file');
     await addAim(page, byClicks, 'vane_left', 'kite');
-    const { rig } = await saveToFile(page);
+    const { rig } = await savedAnswer(page);
     expect(rig.bones.find(({ name }) => name === 'vane_left')?.links).toHaveLength(1);
     await byClicks.press(button(page, 'Prove it'));
     await expect(verdict(page)).toContainText('Mark 100 %');
   });
 });
-
-async function keptRig(page: Page, exercise = EXERCISE): Promise<Rig | undefined> {
-  return (await keptWork(page, exercise))?.draft.rig;
-}
-
-async function rigOnPage(page: Page): Promise<Rig> {
-  return (await saveToFile(page)).rig;
-}
-
-async function saveToFile(page: Page): Promise<{ rig: Rig; made: string }> {
-  const { path } = await savedFile(page, () => button(page, 'Save to a file').click());
-  return JSON.parse(readFileSync(path, 'utf8'));
-}
 
 async function pressWhilePossible(page: Page, name: 'Undo' | 'Redo'): Promise<void> {
   while (await button(page, name).isEnabled()) await button(page, name).click();

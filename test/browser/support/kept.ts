@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import type { Rig } from '../../../src/solver/document/rig.ts';
 import type { Kept } from '../../../src/workbench/keep/record.ts';
 
 /** What the browser keeps of an exercise, read past the page; undefined where it keeps nothing. */
@@ -21,4 +22,8 @@ export function keptWork(page: Page, exercise: string): Promise<Kept | undefined
     database.close();
     return work && { work, draft, steps };
   }, exercise);
+}
+
+export async function keptRig(page: Page, exercise: string): Promise<Rig | undefined> {
+  return (await keptWork(page, exercise))?.draft.rig;
 }
