@@ -13,7 +13,7 @@ import { button, field } from './workbench.ts';
 
 /** Makes an answer from nothing but the start, on an exercise's open page, as a learner makes it: change by change. */
 export async function build(page: Page, hand: Hand, exercise: Exercise, built: Built): Promise<void> {
-  if (exercise.kind === 'repair') await hand.tick(page.getByLabel(faultOf(exercise)));
+  if (exercise.kind === 'repair') await hand.mark(page.getByLabel(faultOf(exercise)));
   if (responseKindOf(exercise.kind) && exercise.kind !== 'shape') {
     await respond(page, hand, exercise, answerFrom(exercise, built));
     return;

@@ -5,6 +5,8 @@ export interface Hand {
   readonly press: (button: Locator) => Promise<void>;
   /** Sets a mark that is not set, or takes away one that is. */
   readonly tick: (box: Locator, on?: boolean) => Promise<void>;
+  /** Chooses one of several marks of which one holds. */
+  readonly mark: (radio: Locator) => Promise<void>;
   /** Chooses the option that says this. */
   readonly choose: (field: Locator, says: string) => Promise<void>;
   /** Writes over what stands in a field of text or number. */
@@ -15,6 +17,7 @@ export interface Hand {
 export const byClicks: Hand = {
   press: (button) => button.click(),
   tick: (box, on = true) => box.setChecked(on),
+  mark: (radio) => radio.check(),
   choose: async (field, says) => {
     await field.selectOption({ label: says });
   },

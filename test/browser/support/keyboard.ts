@@ -35,6 +35,18 @@ export function byKeyboard(page: Page): Hand {
       await page.keyboard.press('Space');
       await expect(box).toBeChecked({ checked: on });
     },
+    mark: async (radio) => {
+      // Tab leads to the first of them, arrows from one to the next.
+      const group = page.getByRole('radiogroup').or(page.getByRole('group')).filter({ has: radio }).last();
+      const first = group.getByRole('radio').first();
+      await tabTo(page, first);
+      await expectVisibleFocus(first);
+      await page.keyboard.press('Space');
+      for (let most = await group.getByRole('radio').count(); most > 0 && !(await radio.isChecked()); most--) {
+        await page.keyboard.press('ArrowDown');
+      }
+      await expect(radio).toBeChecked();
+    },
     choose: async (field, says) => {
       await tabTo(page, field);
       await expectVisibleFocus(field);
