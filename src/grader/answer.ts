@@ -5,7 +5,8 @@ import { dictionary, keyPath, needed, optional, record } from '../solver/documen
 import { exactly, number, text } from '../solver/document/values.ts';
 import { quoted } from '../solver/document/words.ts';
 import { readRig } from '../solver/index.ts';
-import type { Answer, Exercise } from './exercise/definition.ts';
+import type { Answer } from './exercise/answer.ts';
+import type { Exercise } from './exercise/exercise.ts';
 import { responseKindOf } from './responses/response.ts';
 
 const SEED_LIMIT = 281474976710656;

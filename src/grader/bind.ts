@@ -1,5 +1,6 @@
 import type { Rig } from '../solver/document/rig.ts';
-import type { Exercise, Part } from './exercise/definition.ts';
+import type { Part } from './exercise/definition.ts';
+import type { Exercise } from './exercise/exercise.ts';
 
 /** Which bone or switch ("bone.switch") of a rig stands for each part; null where none does. */
 export type Binding = ReadonlyMap<string, string | null>;

@@ -1,4 +1,4 @@
-import type { Exercise, ResolvedWrongTurn } from './exercise/definition.ts';
+import type { Exercise, ResolvedWrongTurn } from './exercise/exercise.ts';
 import { type Finding, prove } from './prove.ts';
 
 /** A wrong turn with what the canonical probes found in it, to be compared with an answer. */

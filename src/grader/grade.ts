@@ -1,6 +1,7 @@
 import { counterposeOf } from './counterpose.ts';
 import { diagnose, type KnownWrong, knownWrongs } from './diagnosis.ts';
-import type { Answer, Exercise } from './exercise/definition.ts';
+import type { Answer } from './exercise/answer.ts';
+import type { Exercise } from './exercise/exercise.ts';
 import { type Finding, type Proof, prove } from './prove.ts';
 import { kindOf } from './requirements/table.ts';
 import { responseKindOf, type Work } from './responses/response.ts';

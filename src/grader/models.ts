@@ -1,4 +1,4 @@
-import type { Exercise } from './exercise/definition.ts';
+import type { Exercise } from './exercise/exercise.ts';
 import { type Subject, subjectOf } from './subject.ts';
 
 const kept = new WeakMap<Exercise, Map<string, Subject>>();

@@ -1,5 +1,5 @@
 import { unboundOf } from './bind.ts';
-import type { Exercise } from './exercise/definition.ts';
+import type { Exercise } from './exercise/exercise.ts';
 import { Canonical, canonicalFor } from './probe/canonical.ts';
 import type { Depth } from './probe/groups.ts';
 import { probed, type Trial } from './probe/probed.ts';

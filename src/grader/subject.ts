@@ -1,7 +1,7 @@
 import type { Pose, Rig } from '../solver/document/rig.ts';
 import { compile, createState, evaluate, type Program, packPose, type State } from '../solver/index.ts';
 import { type Binding, bindParts, boneOf } from './bind.ts';
-import type { Exercise } from './exercise/definition.ts';
+import type { Exercise } from './exercise/exercise.ts';
 import type { Skin } from './measure/skin.ts';
 import { type BoundInput, bindInputs } from './probe/boundInput.ts';
 import { type Packer, packerFor } from './probe/packValues.ts';

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, memo, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
-import type { Exercise } from '../grader/exercise/definition.ts';
+import type { Exercise } from '../grader/exercise/exercise.ts';
 import type { Desk } from './desk/desk.ts';
 import { KeepingLine } from './keep/KeepingLine.tsx';
 import { BenchPlate } from './plate/BenchPlate.tsx';

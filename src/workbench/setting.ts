@@ -1,4 +1,5 @@
-import type { Answer, Exercise } from '../grader/exercise/definition.ts';
+import type { Answer } from '../grader/exercise/answer.ts';
+import type { Exercise } from '../grader/exercise/exercise.ts';
 import type { Graded } from '../grader/result.ts';
 
 /** Where an exercise comes from and who is told of its proofs, where somebody has set it. */

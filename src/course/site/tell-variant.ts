@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import { paragraphs } from './paragraphs.ts';
 
 /** Puts the words of a variant where the page, as it was built, tells of the first one. */

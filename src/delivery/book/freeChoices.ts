@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import { isObject } from '../../solver/document/structures.ts';
 
 /** So many of them are not alike by chance: a name, a number written by hand. */

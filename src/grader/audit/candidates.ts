@@ -1,7 +1,7 @@
 import type { Rig } from '../../solver/document/rig.ts';
 import { readRig } from '../../solver/index.ts';
 import { sideOf } from '../../solver/mirror/sides.ts';
-import type { Exercise } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import { responseKindOf, type Work } from '../responses/response.ts';
 import { EQUIVALENTS, renameFree } from './equivalents/table.ts';
 import { MUTATIONS } from './mutants/table.ts';

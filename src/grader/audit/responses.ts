@@ -1,4 +1,4 @@
-import type { Exercise } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import type { Work } from '../responses/response.ts';
 
 /** What is answered in place of a rig, with the change in words. */

@@ -1,6 +1,6 @@
 import type { Rig } from '../../solver/document/rig.ts';
 import { boneOf } from '../bind.ts';
-import type { Exercise } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
 import { randomOf } from '../random.ts';
 import { type Subject, worldAt } from '../subject.ts';

@@ -2,7 +2,8 @@ import { reading } from '../../solver/document/reader.ts';
 import { truthOf, type ValueAsked } from '../requirements/value.ts';
 import { type Gauge, gaugeUnit, readGauge } from '../responses/gauge.ts';
 import { responseKindOf, type Work } from '../responses/response.ts';
-import type { Exercise, Slip } from './definition.ts';
+import type { Exercise } from './exercise.ts';
+import type { Slip } from './works.ts';
 
 type Built = Exercise['references'][number] | Exercise['wrongTurns'][number];
 

@@ -2,7 +2,7 @@ import { diagnose, type KnownWrong } from '../diagnosis.ts';
 import type { Marking } from '../grade.ts';
 import { type Finding, prove } from '../prove.ts';
 import { kindOf } from '../requirements/table.ts';
-import type { Exercise } from './definition.ts';
+import type { Exercise } from './exercise.ts';
 
 /** References measure under this share of what is allowed, wrong turns beyond that one. */
 const REFERENCE_SHARE = 0.5;

@@ -1,5 +1,5 @@
 import { kindOf } from '../requirements/table.ts';
-import type { Exercise } from './definition.ts';
+import type { Exercise } from './exercise.ts';
 
 type Crossed = Pick<
   Exercise,

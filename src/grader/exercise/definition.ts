@@ -1,7 +1,7 @@
 import type { Rig } from '../../solver/document/rig.ts';
 import type { Requirement } from '../requirements/table.ts';
-import type { Gauge } from '../responses/gauge.ts';
-import type { Work } from '../responses/response.ts';
+import type { Input, KeepOut } from './inputs.ts';
+import type { FreeChoice, Reference, WrongTurn } from './works.ts';
 
 /**
  * An exercise as its author writes it: plain data, so that a signed assignment can carry it whole.
@@ -68,98 +68,12 @@ export interface Part {
   says: string;
 }
 
-/** One channel of one bone, or one switch, that the proof moves. Exactly one of part, bone, switch. */
-export interface Input {
-  id: string;
-  part?: string;
-  bone?: string;
-  switch?: string;
-  /** Of a bone: metres for move, degrees for turn, a factor for size. Absent for a switch. */
-  channel?: InputChannel;
-  /** On top of rest: 0 (size 1) is rest and lies within. For a switch, its range. */
-  min: number;
-  max: number;
-}
-export type InputChannel = `${'move' | 'turn' | 'size'}.${'x' | 'y' | 'z'}`;
-
-/** Where no animator goes: a probe is passed over while the point lies within `within` metres of the other. */
-export interface KeepOut {
-  says: string;
-  point: Where;
-  near: Where;
-  within: number;
-}
-
-/** A point of a bone; `bone` is a part's id, or else the name of a bone of the start. */
-export interface Where {
-  bone: string;
-  at?: number;
-}
-
-/**
- * A change to a rig, after RFC 7396 (JSON Merge Patch), with the lists of named things (bones, links,
- * switches, drivers) written as objects keyed by name: null takes a thing away, a new name adds one at
- * the end. `parent: null` is a value.
- */
-export type RigEdit = Readonly<Record<string, unknown>>;
-
 /** A whole multiple of `step` between `from` and `to`. */
 export interface Draw {
   name: string;
   from: number;
   to: number;
   step: number;
-}
-
-export interface Reference {
-  id: string;
-  says: string;
-  /** What is changed in the start; for kinds that are answered by a rig, or by a map. */
-  edit?: RigEdit;
-  /** Else what is answered. */
-  response?: unknown;
-  /** Where a part is not bound by its name. */
-  parts?: Readonly<Record<string, string>>;
-}
-
-export interface WrongTurn {
-  id: string;
-  /** The misconception: "the map runs the wrong way round". */
-  says: string;
-  /** What the learner is told. */
-  tells: string;
-  /** The reference it starts from; without it, the start. */
-  from?: string;
-  edit?: RigEdit;
-  response?: unknown;
-  /** In a prediction: what the slip makes of the true number. */
-  slip?: Slip;
-  parts?: Readonly<Record<string, string>>;
-  /** Ids of the requirements it must miss. */
-  misses: readonly string[];
-}
-
-/** A number that is said in place of the true one: times, then plus; or another thing measured. */
-export interface Slip {
-  times?: number;
-  plus?: number;
-  gauge?: Gauge;
-}
-
-/**
- * What may look different and is still right: a rig of its own (`edit`, from a reference), or fields of a bone
- * that the task leaves open in every answer.
- */
-export type FreeChoice = FreeEdit | FreeFields;
-export interface FreeEdit {
-  says: string;
-  from?: string;
-  edit: RigEdit;
-}
-export interface FreeFields {
-  says: string;
-  bone: string;
-  fields: readonly string[];
 }
 
 export interface Hint {
@@ -175,36 +89,4 @@ export interface Structure {
   let?: Readonly<Record<string, unknown>>;
   /** The whole exercise mirrored: sides swapped. */
   reflect?: boolean;
-}
-
-/** An exercise for one seed: names filled in, size chosen, nothing left open. */
-export interface Exercise extends Omit<ExerciseDefinition, 'structures' | 'sizes' | 'draw' | 'format' | 'version'> {
-  edition: string;
-  seed: number;
-  structure: string;
-  size: number;
-  references: readonly ResolvedReference[];
-  wrongTurns: readonly ResolvedWrongTurn[];
-  freeChoices: readonly ResolvedFreeChoice[];
-}
-export interface ResolvedReference extends Reference, Work {}
-export interface ResolvedWrongTurn extends WrongTurn, Work {}
-export type ResolvedFreeChoice = (FreeEdit & { rig: Rig }) | FreeFields;
-
-export interface Answer {
-  format: 'counterpose/answer';
-  version: 1;
-  exercise: string;
-  edition: string;
-  seed: number;
-  rig?: Rig;
-  response?: unknown;
-  /** Part id to "bone" or "bone.switch". */
-  parts?: Readonly<Record<string, string>>;
-  learner?: string;
-  made?: string;
-  steps?: unknown;
-  hints?: unknown;
-  attempt?: number;
-  guess?: string;
 }

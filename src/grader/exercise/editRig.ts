@@ -1,5 +1,5 @@
 import type { Rig } from '../../solver/document/rig.ts';
-import type { RigEdit } from './definition.ts';
+import type { RigEdit } from './works.ts';
 
 type Plain = Record<string, unknown>;
 /** Lists of named things: written in an edit as objects keyed by name. */

@@ -1,8 +1,9 @@
 import { reflect } from '../../solver/index.ts';
 import { answered } from './answered.ts';
 import { crossCheck } from './crossCheck.ts';
-import type { Exercise, ExerciseDefinition, Structure } from './definition.ts';
+import type { ExerciseDefinition, Structure } from './definition.ts';
 import { drawNumbers } from './draw.ts';
+import type { Exercise } from './exercise.ts';
 import { fill } from './fill.ts';
 import { reflectInput, reflectRequirement, reflectResponse, reflectSlip, swapSidesIn } from './reflect.ts';
 import { type Drawn, type Named, resolve } from './resolve.ts';

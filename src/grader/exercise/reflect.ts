@@ -1,7 +1,8 @@
 import { kindOf, type Requirement } from '../requirements/table.ts';
 import { reflectGauge } from '../responses/gauge.ts';
-import type { Input, InputChannel, Slip } from './definition.ts';
 import { mapInputs, type Values } from './held.ts';
+import type { Input, InputChannel } from './inputs.ts';
+import type { Slip } from './works.ts';
 
 /** Channels that change sign in a mirrored frame (x = 0 plane; +x of a bone runs opposite to the reflection). */
 const NEGATED: ReadonlySet<InputChannel> = new Set(['move.x', 'turn.y', 'turn.z'] as const);

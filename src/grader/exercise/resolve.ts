@@ -3,8 +3,10 @@ import type { Reading } from '../../solver/document/refusal.ts';
 import type { Rig } from '../../solver/document/rig.ts';
 import { readRig } from '../../solver/index.ts';
 import { type Requirement, readRequirement } from '../requirements/table.ts';
-import type { Exercise, ExerciseDefinition, FreeEdit, RigEdit } from './definition.ts';
+import type { ExerciseDefinition } from './definition.ts';
 import { editRig } from './editRig.ts';
+import type { Exercise } from './exercise.ts';
+import type { FreeEdit, RigEdit } from './works.ts';
 
 /** An exercise whose names are filled in; its rigs are still edits of the start. */
 export type Named = Omit<ExerciseDefinition, 'structures' | 'sizes' | 'draw' | 'format' | 'version'>;

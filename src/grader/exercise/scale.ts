@@ -1,7 +1,7 @@
 import type { Bone, Driver, DriverInput, Link, Rig, Vec3 } from '../../solver/document/rig.ts';
 import { kindOf, type Requirement } from '../requirements/table.ts';
-import type { Input, KeepOut } from './definition.ts';
 import { mapInputs, type Values } from './held.ts';
+import type { Input, KeepOut } from './inputs.ts';
 
 const scaled = (v: Vec3, factor: number): Vec3 => [v[0] * factor, v[1] * factor, v[2] * factor];
 

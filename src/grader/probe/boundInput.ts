@@ -1,6 +1,6 @@
 import type { Bone, Rig, Switch } from '../../solver/document/rig.ts';
 import { type Binding, boneOf } from '../bind.ts';
-import type { Input } from '../exercise/definition.ts';
+import type { Input } from '../exercise/inputs.ts';
 
 /** An input tied to a channel or switch of one rig. */
 export interface BoundInput {

@@ -1,4 +1,4 @@
-import type { Exercise } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import type { BehaviourKind } from '../requirements/kind.ts';
 import type { Requirement } from '../requirements/table.ts';
 import type { Subject } from '../subject.ts';

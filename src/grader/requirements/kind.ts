@@ -1,7 +1,7 @@
 import type { Reader } from '../../solver/document/reader.ts';
 import type { Rig } from '../../solver/document/rig.ts';
 import type { Binding } from '../bind.ts';
-import type { Exercise } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import type { Values } from '../exercise/held.ts';
 import type { Work } from '../responses/response.ts';
 import type { Subject } from '../subject.ts';

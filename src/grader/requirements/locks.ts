@@ -2,7 +2,7 @@ import type { Bone } from '../../solver/document/rig.ts';
 import { list, needed } from '../../solver/document/structures.ts';
 import { oneOf } from '../../solver/document/values.ts';
 import { boneOf } from '../bind.ts';
-import type { InputChannel } from '../exercise/definition.ts';
+import type { InputChannel } from '../exercise/inputs.ts';
 import type { StructureKind } from './kind.ts';
 import { type RequirementBase, requirementReader, spoken } from './requirement.ts';
 

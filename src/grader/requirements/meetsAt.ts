@@ -1,7 +1,7 @@
 import type { Axis } from '../../solver/document/rig.ts';
 import { needed, optional } from '../../solver/document/structures.ts';
 import { axis as axisReader } from '../../solver/document/vectors.ts';
-import type { Where } from '../exercise/definition.ts';
+import type { Where } from '../exercise/inputs.ts';
 import { axisOf, pointOf } from '../measure/frame.ts';
 import { lengthOf, worldAt, worldOffset } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';

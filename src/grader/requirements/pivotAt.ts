@@ -1,5 +1,5 @@
 import { needed } from '../../solver/document/structures.ts';
-import type { Where } from '../exercise/definition.ts';
+import type { Where } from '../exercise/inputs.ts';
 import { pointOf } from '../measure/frame.ts';
 import { restValues } from '../probe/boundInput.ts';
 import { lengthOf, worldAt, worldOffset } from '../subject.ts';

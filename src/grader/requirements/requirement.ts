@@ -1,7 +1,7 @@
 import type { Reader } from '../../solver/document/reader.ts';
 import { dictionary, type Fields, list, needed, optional, record } from '../../solver/document/structures.ts';
 import { exactly, finite, number, numberFrom, oneOf, text } from '../../solver/document/values.ts';
-import type { Where } from '../exercise/definition.ts';
+import type { Where } from '../exercise/inputs.ts';
 
 /** What every requirement says of itself; each kind adds fields of its own. */
 export interface RequirementBase {

@@ -1,6 +1,6 @@
 import { needed, optional } from '../../solver/document/structures.ts';
 import { numberFrom } from '../../solver/document/values.ts';
-import type { Where } from '../exercise/definition.ts';
+import type { Where } from '../exercise/inputs.ts';
 import { pointOf } from '../measure/frame.ts';
 import { lengthOf, worldAt, worldOffset } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';

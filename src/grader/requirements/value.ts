@@ -2,7 +2,7 @@ import type { Reader } from '../../solver/document/reader.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 import { needed, optional } from '../../solver/document/structures.ts';
 import { readPose, reflectPoseValues } from '../../solver/index.ts';
-import type { Exercise } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import { type Gauge, gaugeOf, gaugeUnit, readGauge, reflectGauge } from '../responses/gauge.ts';
 import { subjectOf, worldOf } from '../subject.ts';
 import type { StructureKind } from './kind.ts';

@@ -3,7 +3,7 @@ import type { Axis } from '../../solver/document/rig.ts';
 import { needed, record, shapes } from '../../solver/document/structures.ts';
 import { oneOf, text } from '../../solver/document/values.ts';
 import { axis as axisReader } from '../../solver/document/vectors.ts';
-import type { Where } from '../exercise/definition.ts';
+import type { Where } from '../exercise/inputs.ts';
 import { angleBetweenDeg, axisOf, pointOf, turnBetweenDeg } from '../measure/frame.ts';
 import { opposedX } from '../requirements/reflectedAxis.ts';
 import { where } from '../requirements/requirement.ts';

@@ -1,7 +1,7 @@
 import { readAt, reading, refuse } from '../../solver/document/reader.ts';
 import { list, needed, record } from '../../solver/document/structures.ts';
 import { oneOf, refuseRepeatedWords } from '../../solver/document/values.ts';
-import type { Exercise } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import type { ResponseKind, Work } from './response.ts';
 
 /** The names to be put in order: those of the exercise's requirement of kind in-order. */

@@ -1,6 +1,7 @@
 import type { Reading } from '../../solver/document/refusal.ts';
 import type { Rig } from '../../solver/document/rig.ts';
-import type { Exercise, ExerciseKind } from '../exercise/definition.ts';
+import type { ExerciseKind } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import { orderResponse } from './order.ts';
 import { poseResponse } from './pose.ts';
 import { shapeResponse } from './shape.ts';

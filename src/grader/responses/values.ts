@@ -1,7 +1,7 @@
 import { reading } from '../../solver/document/reader.ts';
 import { type Fields, needed, record } from '../../solver/document/structures.ts';
 import { finite } from '../../solver/document/values.ts';
-import type { Exercise } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import type { ResponseKind, Work } from './response.ts';
 
 type Values = Record<string, number>;

@@ -1,4 +1,4 @@
-import type { Exercise } from '../exercise/definition.ts';
+import type { Exercise } from '../exercise/exercise.ts';
 import { kindOf, type Requirement } from '../requirements/table.ts';
 import type { RequirementResult } from '../result.ts';
 import { amountText } from './amount.ts';

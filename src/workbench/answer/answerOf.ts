@@ -1,4 +1,5 @@
-import type { Answer, Exercise } from '../../grader/exercise/definition.ts';
+import type { Answer } from '../../grader/exercise/answer.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Session } from '../state/session.ts';
 import { answeredBy } from './kinds.ts';
 import { orderAsked } from './order.ts';

@@ -1,4 +1,5 @@
-import type { Exercise, ExerciseKind } from '../../grader/exercise/definition.ts';
+import type { ExerciseKind } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Session } from '../state/session.ts';
 
 /** How an exercise is answered: by a rig, by the map of one driver, by a pose, or on a form. */

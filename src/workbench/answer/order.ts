@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 
 /** The names that are to be put in order, as the exercise lists them. */
 export function orderAsked({ requirements }: Pick<Exercise, 'requirements'>): readonly string[] {

@@ -1,5 +1,6 @@
 import { bindParts } from '../../grader/bind.ts';
-import type { Exercise, Input } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
+import type { Input } from '../../grader/exercise/inputs.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 import { boneOf, type Draft } from '../edit/draft.ts';
 import { channelOf, valuesOf, withSwitch, withValue } from '../pose/channels.ts';

@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 
 /** A number that a prediction asks for. */

@@ -1,5 +1,6 @@
 import { readAnswerText } from '../../grader/answer.ts';
-import type { Answer, Exercise } from '../../grader/exercise/definition.ts';
+import type { Answer } from '../../grader/exercise/answer.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Reading } from '../../solver/document/refusal.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 import { answeredBy } from '../answer/kinds.ts';

@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import { ladder } from '../../grader/probe/ladder.ts';
 import { poseOf } from '../../grader/probe/pose.ts';
 import { keepOutTest } from '../../grader/probe/probes.ts';

@@ -1,4 +1,5 @@
-import type { Answer, Exercise } from '../../grader/exercise/definition.ts';
+import type { Answer } from '../../grader/exercise/answer.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import { grade, type Marking, markingOf, messageOf } from '../../grader/index.ts';
 import type { Graded } from '../../grader/result.ts';
 

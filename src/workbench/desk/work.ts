@@ -1,4 +1,6 @@
-import type { Answer, Exercise, ExerciseDefinition } from '../../grader/exercise/definition.ts';
+import type { Answer } from '../../grader/exercise/answer.ts';
+import type { ExerciseDefinition } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import { openExercise } from '../../grader/exercise/open.ts';
 import type { Reading } from '../../solver/document/refusal.ts';
 import type { Pose, Rig } from '../../solver/document/rig.ts';

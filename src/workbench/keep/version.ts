@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 import { answeredBy } from '../answer/kinds.ts';
 import type { Draft } from '../edit/draft.ts';

@@ -1,5 +1,6 @@
 import { bindParts } from '../../grader/bind.ts';
-import type { Exercise, Part } from '../../grader/exercise/definition.ts';
+import type { Part } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Bone } from '../../solver/document/rig.ts';
 import type { Draft } from '../edit/draft.ts';
 

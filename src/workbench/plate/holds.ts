@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import { answeredBy, isAnswered } from '../answer/kinds.ts';
 import type { Session } from '../state/session.ts';
 

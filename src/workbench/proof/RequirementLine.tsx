@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { RequirementResult } from '../../grader/result.ts';
 import { amountText } from '../../grader/words/amount.ts';
 import { poseText } from '../../grader/words/poseText.ts';

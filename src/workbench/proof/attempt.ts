@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Attempt } from '../../skills/attempt.ts';
 import { isBuiltOnFile } from '../edit/openDraft.ts';
 import type { Session } from '../state/session.ts';

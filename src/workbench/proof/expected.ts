@@ -1,5 +1,5 @@
 import { bindParts, boneOf } from '../../grader/bind.ts';
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Pose, Rig } from '../../solver/document/rig.ts';
 import type { Draft } from '../edit/draft.ts';
 import { ready, type Solved, solved } from '../pose/solved.ts';

@@ -1,4 +1,4 @@
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { RequirementResult } from '../../grader/result.ts';
 
 /** What the learner is told of the wrong turn they took, or ''. */

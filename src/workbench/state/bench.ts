@@ -1,5 +1,5 @@
 import { createContext, useContext, useSyncExternalStore } from 'react';
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Desk } from '../desk/desk.ts';
 import type { Edit } from '../edit/draft.ts';
 import type { Setting } from '../setting.ts';

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Action } from './session.ts';
 import type { Store } from './store.ts';
 

@@ -1,5 +1,5 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import { answeredBy, redraws } from '../answer/kinds.ts';
 import { createKeeper, type Keeper } from '../keep/keeper.ts';
 import type { Keeping } from '../keep/keeping.ts';

@@ -1,5 +1,5 @@
 import { bindParts } from '../../grader/bind.ts';
-import type { Exercise } from '../../grader/exercise/definition.ts';
+import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { Bone, Rig, Switch } from '../../solver/document/rig.ts';
 import type { Draft } from '../edit/draft.ts';
 import { extentOf, sizeOf } from '../plate/extent.ts';

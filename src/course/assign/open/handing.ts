@@ -2,7 +2,8 @@ import type { Assignment } from '../../../delivery/assignment/assignment.ts';
 import { withStep } from '../../../delivery/submission/chain.ts';
 import type { ChainStep, Submission } from '../../../delivery/submission/submission.ts';
 import { seedAttempt, seedOf } from '../../../delivery/variant/seed.ts';
-import type { Answer, ExerciseKind } from '../../../grader/exercise/definition.ts';
+import type { Answer } from '../../../grader/exercise/answer.ts';
+import type { ExerciseKind } from '../../../grader/exercise/definition.ts';
 import { canonicalJson } from '../../canonical-json.ts';
 
 /** What one learner has proved of an assignment, and the receipts of what was handed in. */
