@@ -1,4 +1,4 @@
-import { amountText } from '../../src/grader/words/amount.ts';
+import { measuredWords } from '../../src/workbench/proof/measuredWords.ts';
 import { ANSWERS } from './support/answers.ts';
 import { gradeFile } from './support/command-line.ts';
 import { keptWork } from './support/kept.ts';
@@ -32,8 +32,7 @@ for (const [exercise, build] of Object.entries(ANSWERS)) {
     for (const [i, { status, measured, allowed, unit }] of requirements.entries()) {
       await expect(lines.nth(i)).toContainText(status);
       if (measured === null || unit === 'bones' || unit === 'fields' || unit === 'cycles') continue;
-      const amounts = `Measured ${amountText(measured, unit)}, allowed ${amountText(allowed, unit)}`;
-      await expect(lines.nth(i)).toContainText(amounts);
+      await expect(lines.nth(i)).toContainText(measuredWords(measured, { allowed, unit }));
     }
   });
 }

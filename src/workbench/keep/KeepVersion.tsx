@@ -17,7 +17,9 @@ export function KeepVersion({ names, keep, refusalId }: Props) {
   async function submit(event: FormEvent) {
     event.preventDefault();
     if (name.trim() === '') return;
-    if (await keep(name.trim())) setTyped(null);
+    // What is typed meanwhile is the next one's.
+    setTyped(null);
+    if (!(await keep(name.trim()))) setTyped((since) => since ?? name);
   }
 
   return (

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Bone } from '../../solver/document/rig.ts';
+import { boneOf } from '../edit/draft.ts';
 import { goesWith, removeBone } from '../edit/removeBone.ts';
 import { reorderBone } from '../edit/reorderBone.ts';
 import { addSwitch } from '../edit/switches.ts';
@@ -11,7 +12,7 @@ import { choosing } from '../state/choosing.ts';
 import { SentenceView } from '../words/SentenceView.tsx';
 import { AddLink } from './AddLink.tsx';
 import { Asides } from './Asides.tsx';
-import { CopyBone } from './CopyBone.tsx';
+import { type Copied, CopyBone } from './CopyBone.tsx';
 import { LinkLine } from './LinkLine.tsx';
 import { SwitchLine } from './SwitchLine.tsx';
 
@@ -28,7 +29,7 @@ export function BoneRow({ scope, bone, serves }: Props) {
   const { name } = bone;
   const isChosen = useSession((session) => session.chosen === name);
   const [open, setOpen] = useState(false);
-  const [copied, setCopied] = useState<string | null>(null);
+  const [copied, setCopied] = useState<Copied | null>(null);
   const slot = `bone ${name}`;
   const made = !scope.keeps(name);
   const addOwnSwitch = () => {
@@ -80,7 +81,7 @@ export function BoneRow({ scope, bone, serves }: Props) {
           Rest and locks<span className="unseen"> of {name}</span>
         </button>
       </p>
-      {copied && <p className="wb-note">{copied}</p>}
+      {copied && boneOf(scope.draft, copied.name) && <p className="wb-note">{copied.words}</p>}
       <div id={idOf(`rest ${name}`)} className="wb-rest" hidden={!open}>
         <p className="wb-sentence">
           <SentenceView slot={`rest ${name}`} sentence={restSentence(scope, bone)} />

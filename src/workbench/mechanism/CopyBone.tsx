@@ -2,10 +2,15 @@ import { copyBone, copyName, copyWords } from '../edit/copyBone.ts';
 import { useBench } from '../state/bench.ts';
 import { draftOf } from '../state/session.ts';
 
+export interface Copied {
+  readonly name: string;
+  readonly words: string;
+}
+
 interface Props {
   bone: string;
-  /** Told what the copy has of its original. */
-  tell: (words: string) => void;
+  /** Told the copy's name, and what it has of its original. */
+  tell: (copy: Copied) => void;
 }
 
 /** Makes a copy of a bone, chooses it and goes to its name. */
@@ -18,7 +23,7 @@ export function CopyBone({ bone, tell }: Props) {
     if (draftOf(store.get()) === draft) return;
     dispatch({ do: 'choose', bone: name });
     dispatch({ do: 'say', said: words });
-    tell(words);
+    tell({ name, words });
     goTo(`bone ${name}`);
   }
   return (

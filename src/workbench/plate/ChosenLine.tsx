@@ -46,7 +46,8 @@ export function ChosenLine({ mode, setMode }: Props) {
           {atRest && ' at rest'}
         </>
       )}
-      .
+      {!mode && chosen !== null && atRest && ', which stays where it is given'}.
+      {chosen === null && <span className="wb-note"> Choose a bone here or on the plate.</span>}
     </p>
   );
 }

@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import type { Quat, Vec3 } from '../../solver/document/rig.ts';
 import { anglesOf } from '../pose/angles.ts';
 import type { Solved } from '../pose/solved.ts';
@@ -5,41 +6,55 @@ import { numberText } from '../sentence/piece.ts';
 import { frameAt } from './frame.ts';
 import { cross, dot, lengthOf, minus, scaled, unit } from './vector.ts';
 
+/** Heads of the columns: what goes before is said where it is not seen. */
+const COLUMNS: readonly { unseen: string; head: string }[] = [
+  { unseen: '', head: 'base x' },
+  { unseen: 'base ', head: 'y' },
+  { unseen: 'base ', head: 'z' },
+  { unseen: '', head: 'turn x' },
+  { unseen: 'turn ', head: 'y' },
+  { unseen: 'turn ', head: 'z' },
+  { unseen: '', head: 'length' },
+];
+
 /** Where every bone stands and how it is turned, in numbers: all that the plate shows, without a picture. */
 export function PoseTable({ solved }: { solved: Solved }) {
+  const note = useId();
   return (
-    // A table wider than the page is scrolled by arrow keys once it has the focus.
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
-    // biome-ignore lint/a11y/useSemanticElements: it is no set of fields
-    <div className="wb-table" role="group" aria-label="Table of the pose in numbers" tabIndex={0}>
-      <table>
-        <caption>
-          Bones in this pose: base in metres, turn in degrees about x, y, z of the rig, length in metres
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">bone</th>
-            {['base x', 'y', 'z', 'turn x', 'y', 'z', 'length'].map((head, i) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: the columns never change
-              <th scope="col" key={i}>
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {poseRows(solved).map(({ name, numbers }) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              {numbers.map((number, i) => (
-                // biome-ignore lint/suspicious/noArrayIndexKey: the columns never change
-                <td key={i}>{number}</td>
+    <>
+      <p className="wb-note" id={note}>
+        Bones in this pose: base in metres, turn in degrees about x, y, z of the rig, length in metres.
+      </p>
+      {/* A table wider than the page is scrolled by arrow keys once it has the focus. */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: see above */}
+      {/* biome-ignore lint/a11y/useSemanticElements: it is no set of fields */}
+      <div className="wb-table" role="group" aria-label="Table of the pose in numbers" tabIndex={0}>
+        <table aria-describedby={note}>
+          <thead>
+            <tr>
+              <th scope="col">bone</th>
+              {COLUMNS.map(({ unseen, head }) => (
+                <th scope="col" key={unseen + head}>
+                  {unseen && <span className="unseen">{unseen}</span>}
+                  {head}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+          </thead>
+          <tbody>
+            {poseRows(solved).map(({ name, numbers }) => (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                {numbers.map((number, i) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: the columns never change
+                  <td key={i}>{number}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
   );
 }
 

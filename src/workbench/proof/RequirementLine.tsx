@@ -1,9 +1,9 @@
 import type { Exercise } from '../../grader/exercise/exercise.ts';
 import type { RequirementResult } from '../../grader/result.ts';
-import { amountText } from '../../grader/words/amount.ts';
 import { poseText } from '../../grader/words/poseText.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 import { useBench, useSession } from '../state/bench.ts';
+import { measuredWords } from './measuredWords.ts';
 import { wrongTurnOf } from './wrongTurnOf.ts';
 
 interface Props {
@@ -82,7 +82,7 @@ function Measured({ result }: { result: RequirementResult }) {
   if (result.measured === null || (result.status === 'met' && COUNTED.has(result.unit))) return null;
   return (
     <p className="wb-measured">
-      Measured {amountText(result.measured, result.unit)}, allowed {amountText(result.allowed, result.unit)}
+      {measuredWords(result.measured, result)}
       {result.gate && result.status === 'missed'
         ? '. It held at the start, and nothing counts until it holds again'
         : ''}

@@ -5,6 +5,7 @@ import { addLink } from '../../../src/workbench/edit/addLink.ts';
 import { frameAt } from '../../../src/workbench/plate/frame.ts';
 import { unit } from '../../../src/workbench/plate/vector.ts';
 import { actualFor, expectedFor } from '../../../src/workbench/proof/expected.ts';
+import { measuredWords } from '../../../src/workbench/proof/measuredWords.ts';
 import { readiness } from '../../../src/workbench/proof/readiness.ts';
 import { stampOf } from '../../../src/workbench/proof/record.ts';
 import { verdict } from '../../../src/workbench/proof/verdict.ts';
@@ -53,4 +54,10 @@ test('in a counterpose, the bone that is asked for stands where a right answer h
   for (const i of [0, 1, 2]) expect(unit(own.z)[i]).toBeCloseTo(toward[i]!, 12);
   expect(actualFor(exercise, 'points', document)).toBe('vane_left');
   expect(expectedFor(exercise, 'runs', document, pose)).toBe(null);
+});
+
+test('what was measured is told beside what is allowed, and what only the arithmetic left as none', () => {
+  expect(measuredWords(0.2, { allowed: 0.5, unit: 'cm' })).toBe('Measured 0.2 cm, allowed 0.5 cm');
+  expect(measuredWords(4.44e-14, { allowed: 1, unit: '%' })).toBe('Measured 0 %, allowed 1 %');
+  expect(measuredWords(4.44e-14, { allowed: 0, unit: 'cm' })).not.toContain('Measured 0 cm');
 });
