@@ -8,6 +8,7 @@ import { fill } from './fill.ts';
 import { reflectInput, reflectRequirement, reflectResponse, reflectSlip, swapSidesIn } from './reflect.ts';
 import { type Drawn, type Named, resolve } from './resolve.ts';
 import { scaleKeepOut, scaleProofInput, scaleRequirement, scaleResponse, scaleRig } from './scale.ts';
+import { scaleLengthsIn } from './scaleLengths.ts';
 
 /**
  * The exercise for one seed. The seed chooses the structure (seed mod their number), then the size, and the
@@ -56,25 +57,26 @@ function reflectExercise(drawn: Drawn): Drawn {
   };
 }
 
-/** The same exercise with every length in it `factor` times as long. */
+/** The same exercise with every length in it `factor` times as long, those in its texts too. */
 export function scaleExercise<T extends Drawn>(drawn: T, factor: number): T {
   if (factor === 1) return drawn;
-  const scaleBuilt = <T extends Built>(built: T): T => {
-    return {
-      ...built,
-      rig: scaleRig(built.rig, factor),
-      response: scaleResponse(built.response, drawn.inputs, factor),
-    };
+  const { start, references, wrongTurns, freeChoices, ...others } = drawn;
+  const said = scaleLengthsIn(others, factor);
+  const scaleBuilt = <T extends Built>({ rig, ...about }: T): T => {
+    const built = scaleLengthsIn(about, factor);
+    const response = scaleResponse(built.response, drawn.inputs, factor);
+    return { ...built, rig: scaleRig(rig, factor), response } as unknown as T;
   };
   return {
     ...drawn,
-    start: scaleRig(drawn.start, factor),
-    inputs: drawn.inputs.map((input) => scaleProofInput(input, factor)),
-    keepOut: drawn.keepOut.map((zone) => scaleKeepOut(zone, factor)),
-    requirements: drawn.requirements.map((requirement) => scaleRequirement(requirement, drawn.inputs, factor)),
-    references: drawn.references.map(scaleBuilt),
-    wrongTurns: drawn.wrongTurns.map(scaleBuilt),
-    freeChoices: drawn.freeChoices.map((choice) => {
+    ...said,
+    start: scaleRig(start, factor),
+    inputs: said.inputs.map((input) => scaleProofInput(input, factor)),
+    keepOut: said.keepOut.map((zone) => scaleKeepOut(zone, factor)),
+    requirements: said.requirements.map((requirement) => scaleRequirement(requirement, drawn.inputs, factor)),
+    references: references.map(scaleBuilt),
+    wrongTurns: wrongTurns.map(scaleBuilt),
+    freeChoices: freeChoices.map((choice) => {
       return 'rig' in choice ? { ...choice, rig: scaleRig(choice.rig, factor) } : choice;
     }),
   };
