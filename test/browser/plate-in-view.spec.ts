@@ -26,8 +26,29 @@ test('what gets the focus is not covered by the plate', async ({ page }) => {
   expect(seen).toBe(30);
 });
 
+/** Proves the start of a repair, and has the pose shown that breaks it. */
+async function showCounterpose(page: Page): Promise<void> {
+  await openExercise(page, 'silent-since-the-copy');
+  await byClicks.mark(page.getByRole('radio').first());
+  await byClicks.press(button(page, 'Prove it'));
+  await byClicks.press(page.getByRole('button', { name: 'Show this pose' }).first());
+}
+
 test.describe('on a telephone', () => {
   test.use({ width: 360 });
+
+  test('the plate comes into view when a counterpose is shown, beside what is said of it', async ({ page }) => {
+    await showCounterpose(page);
+    await expect(plate(page)).toBeInViewport({ ratio: 0.99 });
+    await expect(page.getByRole('button', { name: 'Show this pose' }).first()).toBeInViewport();
+    expect((await coveredPx(page)).px).toBeLessThan(1);
+  });
+
+  test('of 256 px it is scrolled to', async ({ page }) => {
+    await page.setViewportSize({ width: 320, height: 256 });
+    await showCounterpose(page);
+    await expect(plate(page)).toBeInViewport({ ratio: 0.5 });
+  });
 
   test('the plate scrolls away like any figure', async ({ page }) => {
     await openExercise(page, 'let-go');

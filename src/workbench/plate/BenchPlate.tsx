@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { useBench, useSession } from '../state/bench.ts';
 import { draftOf } from '../state/session.ts';
 import { useSolvedNow } from '../state/solvedNow.ts';
@@ -12,6 +12,7 @@ import { PoseChange } from './PoseChange.tsx';
 import { PoseNumbers } from './PoseNumbers.tsx';
 import { useExpected } from './useExpected.ts';
 import { useGrip, usePut } from './useGrip.ts';
+import { useInSight } from './useInSight.ts';
 
 /** The exercise's plate: the rig in its pose, handles on the chosen bone, and what should be where a proof shows it. */
 export function BenchPlate() {
@@ -22,6 +23,8 @@ export function BenchPlate() {
   const chosen = useSession((session) => session.chosen);
   const isPosed = useSession(({ pose }) => Object.keys(pose.bones ?? {}).length > 0);
   const { shown, actual, over } = useExpected();
+  const figure = useRef<HTMLElement>(null);
+  useInSight(figure, shown);
   const grip = useGrip(solved);
   const put = usePut();
   const reach = useMemo(() => reachOf(rig) * 2, [rig]);
@@ -34,7 +37,7 @@ export function BenchPlate() {
     places: (view: Parameters<typeof handlePlaces>[1]) => handlePlaces(grip, view),
   };
   return (
-    <figure className="wb-figure stays">
+    <figure ref={figure} className={shown === null ? 'wb-figure stays' : 'wb-figure stays shows'}>
       <Plate
         solved={solved}
         label={`${exercise.title}: the rig ${isPosed ? 'as it is posed' : 'at rest'}`}
