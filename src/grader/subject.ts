@@ -3,6 +3,7 @@ import { compile, createState, evaluate, type Program, packPose, type State } fr
 import { type Binding, bindParts, boneOf } from './bind.ts';
 import type { Exercise } from './exercise/exercise.ts';
 import type { Skin } from './measure/skin.ts';
+import type { Across } from './probe/across.ts';
 import { type BoundInput, bindInputs } from './probe/boundInput.ts';
 import { type Packer, packerFor } from './probe/packValues.ts';
 import { Stands } from './stands.ts';
@@ -21,8 +22,9 @@ export interface Subject {
   readonly aside: State;
   /** Of the pose last asked for. */
   state: State;
-  /** The mesh, once something asks for it. */
+  /** The mesh, and the poses across, once something asks for them. */
   skin: Skin | null;
+  across: Across | null;
   /** How often the rig was asked for a pose, and how often for the mesh in one. */
   evaluations: number;
   skinnings: number;
@@ -54,6 +56,7 @@ export function subjectOf(exercise: Exercise, rig: Rig, parts: Readonly<Record<s
       aside,
       state: aside,
       skin: null,
+      across: null,
       evaluations: 0,
       skinnings: 0,
     },

@@ -1,7 +1,7 @@
 import { needed } from '../../solver/document/structures.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
-import { reflectedPacker } from '../probe/reflectedPacker.ts';
-import { lengthOf, worldAt, worldOffset, worldOfPacked } from '../subject.ts';
+import { acrossOf } from '../probe/across.ts';
+import { lengthOf, worldAt, worldOffset } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by as byReader, type RequirementBase, requirementReader, spokenList, unitOf } from './requirement.ts';
 
@@ -34,10 +34,10 @@ export const mirrors: BehaviourKind<Mirrors> = {
       length: lengthOf(subject, bone),
     }));
     const wanted = new Float64Array(12);
-    const reflected = reflectedPacker(subject.program, subject.inputs);
+    const across = acrossOf(subject);
     return (values) => {
       const before = worldAt(subject, values);
-      const after = worldOfPacked(subject, reflected(values));
+      const after = across.worldAt(values);
       let worst = 0;
       for (const { self, other, length } of pairs) {
         reflectInto(before, other, wanted);
