@@ -50,8 +50,14 @@ test.describe('on a telephone', () => {
     await expect(plate(page)).toBeInViewport({ ratio: 0.5 });
   });
 
-  test('the plate scrolls away like any figure', async ({ page }) => {
+  test('the plate stays in view while the rig is moved, and scrolls away like any figure while it is built', async ({
+    page,
+  }) => {
     await openExercise(page, 'let-go');
+    await byClicks.press(button(page, 'Try'));
+    await page.getByRole('slider').last().scrollIntoViewIfNeeded();
+    await expect(plate(page)).toBeInViewport({ ratio: 0.99 });
+    await byClicks.press(button(page, 'Build'));
     await page.locator(LAST_BONE).scrollIntoViewIfNeeded();
     await expect(plate(page)).not.toBeInViewport();
   });

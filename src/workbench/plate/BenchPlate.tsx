@@ -1,4 +1,5 @@
 import { useMemo, useRef, useState } from 'react';
+import { answeredBy } from '../answer/kinds.ts';
 import { useBench, useSession } from '../state/bench.ts';
 import { draftOf } from '../state/session.ts';
 import { useSolvedNow } from '../state/solvedNow.ts';
@@ -21,6 +22,7 @@ export function BenchPlate() {
   const [mode, setMode] = useState<HandleMode>('move');
   const { rig } = useSession(draftOf);
   const chosen = useSession((session) => session.chosen);
+  const isMoved = useSession(({ view }) => view === 'try' || answeredBy(exercise) === 'pose');
   const isPosed = useSession(({ pose }) => Object.keys(pose.bones ?? {}).length > 0);
   const { shown, actual, over } = useExpected();
   const figure = useRef<HTMLElement>(null);
@@ -37,7 +39,7 @@ export function BenchPlate() {
     places: (view: Parameters<typeof handlePlaces>[1]) => handlePlaces(grip, view),
   };
   return (
-    <figure ref={figure} className={shown === null ? 'wb-figure stays' : 'wb-figure stays shows'}>
+    <figure ref={figure} className={isMoved || shown !== null ? 'wb-figure stays shows' : 'wb-figure stays'}>
       <Plate
         solved={solved}
         label={`${exercise.title}: the rig ${isPosed ? 'as it is posed' : 'at rest'}`}
