@@ -8,12 +8,15 @@ export function Drivers({ scope }: { scope: Scope }) {
   return (
     <section>
       <Heading rank={2}>Drivers</Heading>
-      {drivers.length === 0 && <p className="wb-none">None yet. A driver lets one number set another.</p>}
-      <ul className="wb-rows">
-        {drivers.map((driver) => (
-          <DriverLine key={driver.name} scope={scope} driver={driver} />
-        ))}
-      </ul>
+      {drivers.length === 0 ? (
+        <p className="wb-none">None yet. A driver lets one number set another.</p>
+      ) : (
+        <ul className="wb-rows">
+          {drivers.map((driver) => (
+            <DriverLine key={driver.name} scope={scope} driver={driver} />
+          ))}
+        </ul>
+      )}
       <p className="wb-adds">
         <AddDriver scope={scope} />
       </p>

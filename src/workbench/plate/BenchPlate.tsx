@@ -33,6 +33,7 @@ export function BenchPlate() {
 
   if (!solved) return <CycleNote />;
   const handles = grip && {
+    of: grip.bone,
     draw: (view: Parameters<typeof handlePlaces>[1]) => (
       <Handles grip={grip} mode={mode} view={view} reach={reach} put={put} />
     ),

@@ -23,8 +23,8 @@ interface Props {
   choose?: (bone: string) => void;
   /** Drawn over the rig: what should be. */
   over?: ((pixel: number, size: number) => Drawing) | null;
-  /** Handles, drawn last, and where they stand. */
-  handles?: { draw: (view: View) => ReactNode; places: (view: View) => readonly Pixel[] } | null;
+  /** Handles, drawn last, where they stand, and the bone they hold. */
+  handles?: { of: string; draw: (view: View) => ReactNode; places: (view: View) => readonly Pixel[] } | null;
   /** Whenever this changes to something, the plate is fitted to the pose as well. */
   fitTo?: string | null;
 }
@@ -69,8 +69,8 @@ export function Plate({ solved, label, chosen = null, choose, over, handles, fit
           <PlateLabels labels={drawing.labels} view={view} handles={handles?.places(view) ?? []} />
         </svg>
         {handles && (
-          // biome-ignore lint/a11y/noSvgWithoutTitle: it holds the handles, each with its own name
-          <svg className="wb-over wb-handles" viewBox={box}>
+          // biome-ignore lint/a11y/useSemanticElements: a drawing has no fieldset
+          <svg className="wb-over wb-handles" viewBox={box} role="group" aria-label={`Handles of ${handles.of}`}>
             {handles.draw(view)}
           </svg>
         )}

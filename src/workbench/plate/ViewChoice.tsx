@@ -46,7 +46,7 @@ export function ViewChoice({ look, setLook, refit, tick }: Props) {
           <>
             Seen from{' '}
             <NumberWord
-              label="round"
+              label="turn of the view round"
               value={look.round}
               unit="°"
               step={5}
@@ -54,7 +54,7 @@ export function ViewChoice({ look, setLook, refit, tick }: Props) {
             />{' '}
             round and{' '}
             <NumberWord
-              label="rise"
+              label="turn of the view up"
               value={look.rise}
               unit="°"
               step={5}

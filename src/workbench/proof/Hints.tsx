@@ -26,13 +26,15 @@ export function Hints() {
   return (
     <section className="wb-hints">
       <Heading rank={2}>Hints</Heading>
-      <ol>
-        {opened.map(({ hint, guess: was }) => (
-          <li key={hint}>
-            {hints[hint]?.says} <span className="wb-note">Your guess was: {guessWords(was)}.</span>
-          </li>
-        ))}
-      </ol>
+      {opened.length > 0 && (
+        <ol>
+          {opened.map(({ hint, guess: was }) => (
+            <li key={hint}>
+              {hints[hint]?.says} <span className="wb-note">Your guess was: {guessWords(was)}.</span>
+            </li>
+          ))}
+        </ol>
+      )}
       {taken < hints.length && !asking && (
         <p>
           <button type="button" onClick={() => setAsking(true)}>

@@ -54,8 +54,13 @@ function withPatch(node: Json, at: Place, patch: Patch, back: boolean): Json {
   const record = { ...(node as Record<string, Json>) };
   const field = back ? 'was' : 'is';
   if (rest.length === 0 && !('index' in patch) && !(field in patch)) delete record[key];
-  else record[key] = withPatch(record[key], rest, patch, back);
+  // Not by assignment, which takes "__proto__" for something else.
+  else return { ...record, [key]: withPatch(ownOf(record, key), rest, patch, back) };
   return record;
+}
+
+function ownOf(record: Record<string, Json>, key: string | number): Json {
+  return Object.hasOwn(record, key) ? record[key] : undefined;
 }
 
 function atPlace(node: Json, patch: Patch, back: boolean): Json {

@@ -1,12 +1,22 @@
 import type { Plugin } from 'vite';
 
 /**
- * What of three a plate never reaches, since it draws with shaders of its own: no lights, shadows, textures of the
- * surroundings, built-in materials or headsets. Each gives way to the least that the renderer asks of it.
+ * What of three a plate never reaches, since it draws with shaders of its own: no lights, shadows, backgrounds, textures
+ * of the surroundings, groups of uniforms, built-in materials or headsets. Each gives way to the least that the renderer asks of it.
  */
 const STAND_INS: Readonly<Record<string, string>> = {
   'renderers/shaders/ShaderChunk.js': 'export const ShaderChunk = {};',
   'renderers/shaders/ShaderLib.js': 'export const ShaderLib = {};',
+  // The paper behind always shows through.
+  'renderers/webgl/WebGLBackground.js': `export function WebGLBackground(renderer, environments, state) {
+    const clear = () => state.buffers.color.setClear(0, 0, 0, 0, true);
+    return {
+      setClearColor: clear, setClearAlpha: clear, render: clear, getClearAlpha: () => 0,
+      addToRenderList() {}, dispose() {},
+    };
+  }`,
+  'renderers/webgl/WebGLUniformsGroups.js':
+    'export function WebGLUniformsGroups() { return { bind() {}, update() {}, dispose() {} }; }',
   'renderers/webgl/WebGLEnvironments.js':
     'export function WebGLEnvironments() { return { get: () => null, dispose() {} }; }',
   'renderers/webgl/WebGLMaterials.js':
