@@ -16,8 +16,7 @@ export function PlateLabels({ labels, view, handles }: Props) {
       {placeLabels(labels, view, textWidth, handles).map(({ label, x, y }) => (
         <text
           key={`${label.of ?? label.text} ${label.rank}`}
-          x={x}
-          y={y}
+          transform={`translate(${x} ${y})`}
           className={`${label.tone}${label.italic ? ' letter' : ''}`}
         >
           {label.text}
