@@ -1,5 +1,6 @@
 import type { Exercise, ResolvedWrongTurn } from './exercise/exercise.ts';
 import { type Finding, prove } from './prove.ts';
+import type { RequirementKind } from './requirements/table.ts';
 
 /** A wrong turn with what the canonical probes found in it, to be compared with an answer. */
 export interface KnownWrong {
@@ -29,29 +30,39 @@ function comparedOf({ status, measured, cause, profile }: Finding): Compared {
 /**
  * The wrong turn that a missed requirement shows: the one that fails in the same way on every canonical probe. Where
  * several do, one that is alike in all requirements, then one that misses the same, then the first that misses nothing
- * that is met here, then the first, if the untouched start does not fail so too. Where none does, because a structure is
- * at fault in bones of other names, one that misses the same requirements by as much. Of the start nothing is told.
+ * that is met here or missed elsewhere in the structure. Where none does, because a structure is at fault in bones of
+ * other names, one that misses the same requirements by as much. Of the start nothing is told.
  */
 export function diagnose(findings: readonly Finding[], missed: Finding, known: readonly KnownWrong[]): string | null {
   const at = findings.indexOf(missed);
   const each = (holds: (a: Finding, b: Compared) => boolean) => (one: KnownWrong) =>
     findings.every((finding, i) => holds(finding, one.findings[i]!));
-  const agrees = each((a, b) => a.status === b.status);
   const same = each((a, b) => a.status === b.status && (a.status !== 'missed' || failsAlike(a, b)));
-  const fits = each((a, b) => b.status !== 'missed' || a.status === 'missed');
+  const agrees = each((a, b) => a.status === b.status && !belies(a, b));
+  const fits = each((a, b) => !belies(a, b));
   const alike = known.filter(({ findings: theirs }) => failsAlike(missed, theirs[at]!));
   const found =
     alike.find(same) ??
     alike.find(agrees) ??
     alike.find(fits) ??
-    (alike.some(({ wrong }) => wrong === null) ? undefined : alike[0]) ??
-    known.find((one) => agrees(one) && countsAlike(missed, one, at));
+    known.find((one) => agrees(one) && countsAlike(missed, one.findings[at]!));
   return found?.wrong?.id ?? null;
 }
 
-function countsAlike({ profile, cause, measured }: Finding, { findings }: KnownWrong, at: number): boolean {
-  if (profile.length > 0 || cause?.why !== 'structure') return false;
-  return findings[at]!.measured === measured;
+/** What a wrong turn misses is met here, or it is another thing in the structure that is at fault. */
+function belies(a: Finding, b: Compared): boolean {
+  if (b.status !== 'missed') return false;
+  if (a.status !== 'missed') return true;
+  if (b.profile.length > 0 || a.requirement.kind === 'few-changes') return false;
+  return !failsAlike(a, b) && !countsAlike(a, b);
+}
+
+/** Of what stands in the start the places tell more than their number. */
+const PLACED: ReadonlySet<string> = new Set<RequirementKind>(['kept', 'locks']);
+
+function countsAlike({ requirement, profile, cause, measured }: Finding, b: Compared): boolean {
+  if (profile.length > 0 || cause?.why !== 'structure' || PLACED.has(requirement.kind)) return false;
+  return b.measured === measured;
 }
 
 function failsAlike(a: Finding, b: Compared): boolean {

@@ -1,4 +1,4 @@
-import type { Pose, Rig } from '../solver/document/rig.ts';
+import type { Bone, Pose, Rig, Role } from '../solver/document/rig.ts';
 import { compile, createState, evaluate, type Program, packPose, type State } from '../solver/index.ts';
 import { type Binding, bindParts, boneOf } from './bind.ts';
 import type { Exercise } from './exercise/exercise.ts';
@@ -96,5 +96,11 @@ export function worldOffset(subject: Subject, spoken: string): number {
 
 /** The rest length of a bone, metres. */
 export function lengthOf(subject: Subject, spoken: string): number {
-  return subject.rig.bones[worldOffset(subject, spoken) / 12]!.rest.length;
+  return builtBone(subject, spoken).rest.length;
 }
+
+export function roleOf(subject: Subject, spoken: string): Role {
+  return builtBone(subject, spoken).role;
+}
+
+const builtBone = (subject: Subject, spoken: string): Bone => subject.rig.bones[worldOffset(subject, spoken) / 12]!;

@@ -42,3 +42,19 @@ test('of an untouched start nothing is told that is said of something built', ()
   expect(requirements.filter(({ status }) => status === 'missed')).not.toEqual([]);
   expect(requirements.map(({ diagnosis }) => diagnosis)).toEqual(requirements.map(() => null));
 });
+
+test('what is told holds of what was changed, not only of how much', () => {
+  const told = (change: object) => {
+    const marking = markingFor('boom-off-its-pin');
+    const { start } = marking.exercise;
+    const bones = start.bones.map((bone) => (bone.name === 'boom' ? { ...bone, ...change } : bone));
+    const { requirements } = gradeWork(marking, { rig: { ...start, bones } });
+    return requirements.flatMap(({ diagnosis }) => diagnosis ?? []);
+  };
+  expect(told({})).toContain('base-behind');
+  // The base stays behind, and another field than that of the listed mistake is changed.
+  expect(told({ parent: 'joint_mark' })).not.toContain('mark-moved');
+  // The mark is where it was, as a met requirement says.
+  const ride = { name: 'ride', kind: 'follow', source: 'joint_mark', channels: ['move'] };
+  expect(told({ links: [ride] })).not.toContain('mark-moved');
+});

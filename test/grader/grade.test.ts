@@ -62,7 +62,9 @@ describe('a part that nothing stands for', () => {
     const missed = result.requirements.filter(({ cause }) => cause?.why === 'unbound');
     expect(missed.length).toBeGreaterThan(0);
     for (const one of missed) expect(one).toMatchObject({ status: 'missed', measured: null, counterpose: null });
-    expect(messageOf(exercise, missed[0]!)).toBe(`Which bone is ${made.says}?`);
+    expect(messageOf(exercise, missed[0]!)).toBe(
+      `Which bone is ${made.says}? Call it ${made.name}, or choose which it is.`,
+    );
   });
 
   test('may be any bone that does what is asked', () => {

@@ -2,6 +2,7 @@ import type { Rig } from '../../solver/document/rig.ts';
 import { boneOf } from '../bind.ts';
 import type { Exercise } from '../exercise/exercise.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
+import { acrossOf } from '../probe/across.ts';
 import { randomOf } from '../random.ts';
 import { type Subject, worldAt } from '../subject.ts';
 import { anyValue } from './anyValue.ts';
@@ -23,13 +24,16 @@ export function seenOf(subject: Subject): Seen {
   const { exercise, rig } = subject;
   const offsets = spokenBones(exercise).map((name) => offsetOf(subject, name));
   const random = randomOf(11);
+  const seen = (world: Float64Array) =>
+    Float64Array.from(offsets.flatMap((at) => Array.from({ length: 12 }, (_, i) => (at < 0 ? 0 : world[at + i]!))));
+  // Where an answer is asked to mirror, its mirrored poses are seen too: they move bones that no input moves.
+  const isMirrored = exercise.requirements.some(({ kind }) => kind === 'mirrors');
+  const across = isMirrored ? acrossOf(subject) : null;
   const worlds = Array.from({ length: POSES }, (_, n) => {
     const values = Float64Array.from(subject.inputs, (input) => (n === 0 ? input.rest : anyValue(input, random)));
-    const world = worldAt(subject, values);
-    return Float64Array.from(
-      offsets.flatMap((at) => Array.from({ length: 12 }, (_, i) => (at < 0 ? 0 : world[at + i]!))),
-    );
-  });
+    const world = seen(worldAt(subject, values));
+    return across ? [world, seen(across.worldAt(values))] : [world];
+  }).flat();
   const lengths = offsets.map((at) => (at < 0 ? 0 : rig.bones[at / 12]!.rest.length));
   return { worlds, lengths, skin: skinOf(rig), locks: locksOf(subject) };
 }

@@ -99,23 +99,31 @@ function isTurnedAlike(a: Float64Array, aOffset: number, b: Float64Array, bOffse
   return size < LARGE_SQUARE;
 }
 
-/** How far a bone's base or tip has gone, the larger, in millimetres. */
+/** How far a bone's base or tip has gone, the larger, in millimetres; of two bones each with its own length in metres. */
 export function moveBetweenMm(
   a: Float64Array,
   aOffset: number,
   b: Float64Array,
   bOffset: number,
   length: number,
+  bLength = length,
 ): number {
-  return 1000 * Math.max(gap(a, aOffset, b, bOffset, 0), gap(a, aOffset, b, bOffset, length));
+  return 1000 * Math.max(gap(a, aOffset, 0, b, bOffset, 0), gap(a, aOffset, length, b, bOffset, bLength));
 }
 
-/** Metres between the points `along` metres from the base of each. */
-function gap(a: Float64Array, aOffset: number, b: Float64Array, bOffset: number, along: number): number {
+/** Metres between the points so many metres from the base of each. */
+function gap(
+  a: Float64Array,
+  aOffset: number,
+  aAlong: number,
+  b: Float64Array,
+  bOffset: number,
+  bAlong: number,
+): number {
   let sum = 0;
   for (let i = 0; i < 3; i++) {
-    const before = a[aOffset + 9 + i]! + along * a[aOffset + 6 + i]!;
-    const after = b[bOffset + 9 + i]! + along * b[bOffset + 6 + i]!;
+    const before = a[aOffset + 9 + i]! + aAlong * a[aOffset + 6 + i]!;
+    const after = b[bOffset + 9 + i]! + bAlong * b[bOffset + 6 + i]!;
     sum += (before - after) * (before - after);
   }
   return Math.sqrt(sum);

@@ -1,7 +1,7 @@
 import { needed } from '../../solver/document/structures.ts';
 import { moveBetweenMm, turnBetweenDeg } from '../measure/frame.ts';
 import { acrossOf } from '../probe/across.ts';
-import { lengthOf, worldAt, worldOffset } from '../subject.ts';
+import { lengthOf, roleOf, type Subject, worldAt, worldOffset } from '../subject.ts';
 import type { BehaviourKind } from './kind.ts';
 import { type By, by as byReader, type RequirementBase, requirementReader, spokenList, unitOf } from './requirement.ts';
 
@@ -13,7 +13,10 @@ export interface Mirrors extends RequirementBase {
   by: By;
 }
 
-/** How far each bone, in the pose reflected, is from the reflection of its other side in the pose. */
+/**
+ * How far each bone, in the pose reflected, is from the reflection of its other side in the pose. Bones of the skin are to
+ * be as long as each other too, for the mesh is bound along them; how long any other is drawn is free.
+ */
 export const mirrors: BehaviourKind<Mirrors> = {
   kind: 'mirrors',
   about: 'behaviour',
@@ -32,6 +35,7 @@ export const mirrors: BehaviourKind<Mirrors> = {
       self: worldOffset(subject, bone),
       other: worldOffset(subject, others[i]!),
       length: lengthOf(subject, bone),
+      otherLength: lengthOf(subject, areSkin(subject, bone, others[i]!) ? others[i]! : bone),
     }));
     const wanted = new Float64Array(12);
     const across = acrossOf(subject);
@@ -39,16 +43,21 @@ export const mirrors: BehaviourKind<Mirrors> = {
       const before = worldAt(subject, values);
       const after = across.worldAt(values);
       let worst = 0;
-      for (const { self, other, length } of pairs) {
+      for (const { self, other, length, otherLength } of pairs) {
         reflectInto(before, other, wanted);
         const off =
-          by === 'turn' ? turnBetweenDeg(after, self, wanted, 0) : moveBetweenMm(after, self, wanted, 0, length);
+          by === 'turn'
+            ? turnBetweenDeg(after, self, wanted, 0)
+            : moveBetweenMm(after, self, wanted, 0, length, otherLength);
         worst = Math.max(worst, off);
       }
       return worst;
     };
   },
 };
+
+const areSkin = (subject: Subject, ...bones: string[]): boolean =>
+  bones.every((bone) => roleOf(subject, bone) === 'skin');
 
 /** A transform reflected in x = 0: y and z axes and the base reflected, x opposite to its reflection. */
 function reflectInto(world: Float64Array, offset: number, out: Float64Array): void {

@@ -18,13 +18,14 @@ export function wrongTurnText(exercise: Exercise, result: RequirementResult): st
 
 function missedText(exercise: Exercise, requirement: Requirement, result: RequirementResult): string {
   const { cause } = result;
-  if (cause?.why === 'unbound') return `Which ${partKind(exercise, cause.part)} is ${saysOf(exercise, cause.part)}?`;
-  if (cause?.why === 'gone') return `The rig no longer has ${cause.bone}, which was given.`;
+  if (cause?.why === 'unbound') return unboundText(exercise, cause.part);
+  if (cause?.why === 'gone') return goneText(cause.bone);
   if (cause?.why === 'locked') {
     return `The proof cannot move ${nameOf(exercise, cause.input)}: it is locked, and an animator needs it.`;
   }
   if (requirement.missed) return requirement.missed;
   return capital(
+    exercise,
     kindOf(requirement).missed(requirement, {
       measured: amountText(result.measured, result.unit),
       allowed: amountText(result.allowed, result.unit),
@@ -33,6 +34,13 @@ function missedText(exercise: Exercise, requirement: Requirement, result: Requir
     }),
   );
 }
+
+function unboundText(exercise: Exercise, id: string): string {
+  const { is, name, given, says } = exercise.parts.find((part) => part.id === id)!;
+  return given ? goneText(name) : `Which ${is} is ${says}? Call it ${name}, or choose which it is.`;
+}
+
+const goneText = (name: string): string => `The rig no longer has ${name}, which was given.`;
 
 /** A part as the task calls it, an input by what it moves, or a bone by its name. */
 function nameOf(exercise: Exercise, spoken: string): string {
@@ -45,5 +53,11 @@ function nameOf(exercise: Exercise, spoken: string): string {
 }
 
 const saysOf = (exercise: Exercise, part: string): string => exercise.parts.find(({ id }) => id === part)!.says;
-const partKind = (exercise: Exercise, part: string): string => exercise.parts.find(({ id }) => id === part)!.is;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A sentence that begins with a name begins as the name does. */
+function capital(exercise: Exercise, text: string): string {
+  const [first] = text.split(' ', 1);
+  const isName =
+    exercise.parts.some(({ says }) => says === first) || exercise.start.bones.some(({ name }) => name === first);
+  return isName ? text : text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { bone, exerciseOf, expectMet, expectMissed, found, rigOf } from './quay.ts';
+import { bone, exerciseOf, expectMet, expectMissed, found, rigOf, upright } from './quay.ts';
 
 const inputs = [{ id: 'aside', bone: 'kite_left', channel: 'move.x', min: 0, max: 2 }];
 const asked = { kind: 'mirrors', bones: ['vane_right'], others: ['vane_left'], by: 'turn', allowed: 1 };
@@ -29,4 +29,24 @@ test('two sides that turn in another order are no mirror images, since a mirrore
   expectMet(found(exercise), 0);
   const measured = found(exercise, { rig: wings({ turnOrder: 'zyx' }) });
   expectMissed(measured, measured.measured!);
+});
+
+test('two bones of the skin are to be as long as each other; of others the length is not asked', () => {
+  const moving = [{ id: 'nod', bone: 'wing_left', channel: 'turn.x', min: -40, max: 40 }];
+  const wings = (role: string, length: number) =>
+    rigOf([
+      bone('wing_left', null, [1, 0, 0], { role }),
+      bone('wing_right', null, [-1, 0, 0], { role, rest: { base: [-1, 0, 0], turn: upright, length } }),
+    ]);
+  const pair = { ...asked, bones: ['wing_right'], others: ['wing_left'], by: 'move' };
+  for (const [role, offMm] of [
+    ['skin', 200],
+    ['control', 0],
+  ] as const) {
+    const exercise = exerciseOf(wings(role, 0.5), moving, pair);
+    expectMet(found(exercise), 0);
+    const measured = found(exercise, { rig: wings(role, 0.3) });
+    if (offMm > 0) expectMissed(measured, offMm);
+    else expectMet(measured, 0);
+  }
 });
