@@ -30,7 +30,7 @@ export const meetsAt: BehaviourKind<MeetsAt> = {
   bones: ({ bones, point }) => [...bones, point.bone],
   inputs: () => [],
   missed: ({ bones, point }, { measured, allowed, nameOf }) =>
-    `The lines of gaze of ${bones.map(nameOf).join(' and ')} pass ${nameOf(point.bone)} at ${measured}; ${allowed} is allowed.`,
+    `${bones.length === 1 ? 'The line of gaze' : 'One of the lines of gaze'} of ${bones.map(nameOf).join(' and ')} passes ${nameOf(point.bone)} at ${measured}; ${allowed} is allowed.`,
   reflected: reflectedAxis,
   meter({ bones, axis = '+z', point }, subject) {
     const eyes = bones.map((bone) => worldOffset(subject, bone));
