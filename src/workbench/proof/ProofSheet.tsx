@@ -6,6 +6,7 @@ import { FaultGuess, FaultNamed } from './FaultGuess.tsx';
 import { Hints } from './Hints.tsx';
 import { RequirementLine } from './RequirementLine.tsx';
 import { readinessWords } from './readiness.ts';
+import { saidOnce } from './saidOnce.ts';
 import { useProof } from './useProof.ts';
 import { useReadiness } from './useReadiness.ts';
 import { verdict } from './verdict.ts';
@@ -27,6 +28,7 @@ export function ProofSheet() {
   const { prove, proving } = useProof();
   const ready = useReadiness();
   const { proof, stale, waits, answered } = ready;
+  const said = useMemo(() => proof && saidOnce(exercise, proof), [exercise, proof]);
   const results = useMemo(() => new Map(proof?.result.requirements.map((each) => [each.id, each])), [proof]);
   return (
     <section className="wb-proof" aria-label={`Proof sheet of ${exercise.title}`}>
@@ -63,7 +65,7 @@ export function ProofSheet() {
             key={requirement.id}
             requirement={requirement}
             result={results.get(requirement.id)}
-            message={proof?.messages[requirement.id] ?? ''}
+            message={said?.get(requirement.id) ?? proof?.messages[requirement.id] ?? ''}
           />
         ))}
       </ol>

@@ -4,12 +4,11 @@ import { poseText } from '../../grader/words/poseText.ts';
 import type { Pose } from '../../solver/document/rig.ts';
 import { useBench, useSession } from '../state/bench.ts';
 import { measuredWords } from './measuredWords.ts';
-import { wrongTurnOf } from './wrongTurnOf.ts';
 
 interface Props {
   requirement: Exercise['requirements'][number];
   result: RequirementResult | undefined;
-  /** What the grader says of it. */
+  /** What is said of it where it is not met. */
   message: string;
 }
 
@@ -48,13 +47,10 @@ const MARKS: Readonly<Record<string, string>> = {
 };
 
 function Missed({ result, message }: { result: RequirementResult; message: string }) {
-  const { exercise } = useBench();
-  const tells = wrongTurnOf(exercise, result);
   const { counterpose } = result;
   return (
     <>
       <p className="wb-message">{message}</p>
-      {tells && !message.includes(tells) && <p className="wb-message">{tells}</p>}
       {counterpose && (
         <p className="wb-counterpose">
           Counterpose: {poseText(counterpose)}. <ShowPose id={result.id} pose={counterpose} />
