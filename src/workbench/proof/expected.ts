@@ -11,19 +11,25 @@ export interface Expected {
 }
 
 /**
- * How the bone that a requirement speaks of stands in a right answer, in the same pose: the first reference, its parts
- * moved as the learner's own are. Null where the requirement speaks of no bone.
+ * How the bones that a requirement speaks of stand in a right answer, in the same pose: the first reference, its parts
+ * moved as the learner's own are. Null where the requirement speaks of no bone, or of two sides that are to mirror: what
+ * they miss may be missed in the mirrored pose.
  */
 export function expectedFor(exercise: Exercise, requirement: string, draft: Draft, pose: Pose): Expected | null {
   const asked = exercise.requirements.find(({ id }) => id === requirement);
   const reference = exercise.references[0];
-  if (!asked || !('bone' in asked) || !reference) return null;
+  if (!asked || !reference) return null;
   const theirs = bindParts(exercise.parts, reference.rig, reference.parts);
-  const bone = boneOf(asked.bone, theirs);
+  const bones = spokenBones(asked).flatMap((bone) => boneOf(bone, theirs) ?? []);
   const made = ready(reference.rig);
-  if (bone === null || !made.ok) return null;
+  if (bones.length === 0 || !made.ok) return null;
   const moved = translated(pose, bindParts(exercise.parts, draft.rig, draft.parts), theirs, reference.rig);
-  return { solved: solved(made.ready, moved), bones: [bone] };
+  return { solved: solved(made.ready, moved), bones };
+}
+
+function spokenBones(asked: Exercise['requirements'][number]): readonly string[] {
+  if ('bone' in asked) return [asked.bone];
+  return 'bones' in asked && asked.kind !== 'mirrors' ? asked.bones : [];
 }
 
 /** The bone of the learner's rig that a requirement speaks of. */

@@ -1,4 +1,4 @@
-import type { AimLink, UpToward } from '../../solver/document/rig.ts';
+import type { AimLink, Axis, UpToward } from '../../solver/document/rig.ts';
 import { changeLink } from '../edit/changeLink.ts';
 import { withField } from '../edit/draft.ts';
 import { type Option, type Sentence, text } from './piece.ts';
@@ -20,9 +20,7 @@ export function aimSentence(scope: Scope, bone: string, link: AimLink): Sentence
   const set = (what: string, next: AimLink) => changeLink(bone, link.name, what, () => next);
   return [
     text('its '),
-    ...axisPieces(`axis of ${of}`, link.axis ?? '+z', (axis) =>
-      set('axis', withField(link, 'axis', axis === '+z' ? undefined : axis)),
-    ),
+    ...axisPieces(`axis of ${of}`, link.axis ?? '+z', (axis) => set('axis', aimedAlong(link, axis))),
     text(' at '),
     ...pointPieces('target', of, link.target, others, (target) => set('target', { ...link, target })),
     text(', '),
@@ -83,6 +81,16 @@ function upKind(up: AimLink['up']): string {
   if ('direction' in up.toward) return 'direction';
   return 'axis' in up.toward ? 'axis' : 'point';
 }
+
+/** The link with another axis; an up axis that lay along that takes the place of the old one. */
+function aimedAlong(link: AimLink, axis: Axis): AimLink {
+  const aimed = withField(link, 'axis', axis === '+z' ? undefined : axis);
+  if (!link.up || !areParallel(link.up.axis, axis)) return aimed;
+  return { ...aimed, up: { ...link.up, axis: link.axis ?? '+z' } };
+}
+
+/** Of named axes; a vector is left to whoever writes it. */
+const areParallel = (a: Axis, b: Axis): boolean => typeof a === 'string' && typeof b === 'string' && a[1] === b[1];
 
 /** An up axis that the aim axis leaves room for. */
 function newUp(link: AimLink, kind: string, other: string): Up | undefined {

@@ -61,3 +61,11 @@ test('what was measured is told beside what is allowed, and what only the arithm
   expect(measuredWords(4.44e-14, { allowed: 1, unit: '%' })).toBe('Measured 0 %, allowed 1 %');
   expect(measuredWords(4.44e-14, { allowed: 0, unit: 'cm' })).not.toContain('Measured 0 cm');
 });
+
+test('of several bones that a requirement speaks of each is expected; of two that are to mirror none', () => {
+  const eyes = courseExercise('off-the-middle');
+  const draft = { rig: eyes.start, parts: {} };
+  expect(expectedFor(eyes, 'right-meets', draft, {})?.bones).toEqual(['eye_right']);
+  const face = courseExercise('nobody-on-the-right');
+  expect(expectedFor(face, 'mirrors', { rig: face.start, parts: {} }, {})).toBeNull();
+});
