@@ -1,7 +1,7 @@
 /** Words after which "left" tells what has gone or stays, and "right" what is correct, not a side. */
 const NO_SIDE_AFTER = 'has|have|had|is|are|was|were|be|been|you|they|it|what|that|nothing|anything|weight|lock';
 const NO_SIDE = new RegExp(
-  `\\b(?:${NO_SIDE_AFTER}) (?:left|right)\\b|\\bleft (?:behind|over|out|open|alone|so|as)\\b`,
+  `\\b(?:${NO_SIDE_AFTER}) (?:left|right)\\b|\\bleft (?:behind|over|out|open|alone|so|as)\\b|\\bright (?:height|number|order|sign|answer)\\b`,
   'i',
 );
 

@@ -9,6 +9,7 @@ test.each([
   ['No weight left at this end.', 'weight left'],
   ['A lock left open is silent.', 'lock left'],
   ['The sign was right.', 'was right'],
+  ['It stands at the right height.', 'right height'],
 ])('in "%s" the word is no side', (text, words) => {
   expect(noSidesIn({ hints: [{ says: text }] })).toEqual([['/hints/0/says', words]]);
 });
