@@ -15,7 +15,7 @@ export const kept: StructureKind<KeptAsGiven> = {
   unit: () => 'fields',
   bones: () => [],
   inputs: () => [],
-  missed: (_, { places }) => `What was given should stay as it was: ${places.join(', ')}.`,
+  missed: (_, { places }) => `What was given should stay as it was: ${places.map(placeWords).join(', ')}.`,
   inspect(_, { exercise, rig }) {
     const built = new Map(rig.bones.map((bone) => [bone.name, bone]));
     const given = new Map(exercise.start.bones.map((bone) => [bone.name, bone]));
@@ -23,6 +23,13 @@ export const kept: StructureKind<KeptAsGiven> = {
     return { measured: places.length, places };
   },
 };
+
+/** A place as its sentence on the page has it. */
+function placeWords(place: string): string {
+  const [field, bone] = place.split(' of ');
+  if (field === 'inherits') return `what ${bone} takes of its parent`;
+  return place.replace(/^attach /, 'attachment ').replace(/^turnOrder /, 'turn order ');
+}
 
 function changes(given: Bone, built: Bone | undefined, fields: readonly string[]): string[] {
   if (!built) return [`${given.name} is gone`];

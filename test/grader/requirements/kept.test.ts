@@ -1,4 +1,5 @@
-import { test } from 'vitest';
+import { expect, test } from 'vitest';
+import { kept as keptAsGiven } from '../../../src/grader/requirements/kept.ts';
 import { bone, exerciseOf, expectMet, expectMissed, found, rigOf } from './quay.ts';
 
 const watch = { name: 'watch', kind: 'aim', target: { bone: 'kite' } };
@@ -23,4 +24,11 @@ test('a link written out in full is the same; one beside it is free; another wei
 
 test('locks that lock nothing are no locks', () => {
   expectMet(found(exercise, { rig: quay({ locks: { move: [false, false, false] } }) }), 0);
+});
+
+test('what is missed is called what the page calls it', () => {
+  const places = ['attach of vane', 'inherits of vane', 'turnOrder of vane', 'role of vane', 'kite is gone'];
+  expect(keptAsGiven.missed({} as never, { places } as never)).toBe(
+    'What was given should stay as it was: attachment of vane, what vane takes of its parent, turn order of vane, role of vane, kite is gone.',
+  );
 });
