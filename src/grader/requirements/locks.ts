@@ -30,7 +30,8 @@ export const locks: StructureKind<LocksAsked> = {
   unit: () => 'channels',
   bones: ({ bone }) => [bone],
   inputs: () => [],
-  missed: ({ bone }, { places, nameOf }) => `Locks of ${nameOf(bone)}: ${places.join(', ')}.`,
+  missed: ({ bone }, { places, nameOf }) =>
+    `Locks of ${nameOf(bone)}: ${places.map((place) => place.replace('.', ' ')).join(', ')}.`,
   inspect({ bone, locked, open }, { rig, binding }) {
     const built = rig.bones.find(({ name }) => name === boneOf(bone, binding));
     const places = [

@@ -2,20 +2,12 @@ import { useState } from 'react';
 import type { LinkKind } from '../../solver/document/rig.ts';
 import { addLink } from '../edit/addLink.ts';
 import { boneOf, freshName } from '../edit/draft.ts';
-import { KINDS } from '../sentence/linkSentence.ts';
+import { DOES, KINDS } from '../sentence/linkSentence.ts';
 import type { Option } from '../sentence/piece.ts';
 import { boneOptions, type Scope } from '../sentence/scope.ts';
 import { useBench } from '../state/bench.ts';
 import { Choice } from '../words/Choice.tsx';
 
-const HOW: Readonly<Record<LinkKind, string>> = {
-  follow: 'follows',
-  aim: 'aims at',
-  span: 'spans to',
-  share: 'shares the twist of',
-  limit: 'is limited',
-  reach: 'reaches for',
-};
 const ASK: Option = { value: '', says: 'does what?' };
 
 /** A new link is begun as a sentence; it is added once it says what it does, and to which bone. */
@@ -46,7 +38,7 @@ export function AddLink({ scope, bone }: { scope: Scope; bone: string }) {
       </button>
     );
   }
-  const kinds = KINDS.map(({ value }) => ({ value, says: HOW[value] }));
+  const kinds = KINDS.map(({ value }) => ({ value, says: DOES[value] }));
   const ready = kind === 'limit' || (kind !== '' && other !== '');
   return (
     <span className="wb-new" id={idOf(slot)}>

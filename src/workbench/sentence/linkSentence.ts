@@ -19,6 +19,16 @@ export const KINDS: readonly (Option & { value: LinkKind })[] = [
   { value: 'reach', says: 'reaches' },
 ];
 
+/** What a new link does, before it says more. */
+export const DOES: Readonly<Record<LinkKind, string>> = {
+  follow: 'follows',
+  aim: 'aims at',
+  span: 'spans to',
+  share: 'shares the twist of',
+  limit: 'is limited',
+  reach: 'reaches for',
+};
+
 /** A link as a sentence: "vane_left aims its +z at the base of wind_left, weight driven by let_go, 1 → 0." */
 export function linkSentence(scope: Scope, bone: string, link: Link): Sentence {
   const sentence = offersLast([

@@ -88,6 +88,18 @@ export function pieceText(piece: Piece): string {
   }
 }
 
+const UNIT_NAMES: Readonly<Record<string, string>> = { '°': 'degrees', m: 'metres' };
+
+/** The name of a field of numbers: "rest length of mast, in metres". */
+export function withUnit(label: string, unit: string): string {
+  return unit ? `${label}, in ${UNIT_NAMES[unit] ?? unit}` : label;
+}
+
+/** The name of a button. It holds the words one sees, so that whoever speaks to the page can say them. */
+export function spoken({ text, label }: { text: string; label: string }): string {
+  return label.toLowerCase().includes(text.toLowerCase()) ? label : `${text}: ${label}`;
+}
+
 function unitText(unit: string): string {
   return unit === '' || unit === '°' ? unit : ` ${unit}`;
 }

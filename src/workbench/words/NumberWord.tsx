@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useState } from 'react';
+import { withUnit } from '../sentence/piece.ts';
 
 interface Props {
   label: string;
@@ -45,7 +46,7 @@ export function NumberWord({ label, value, unit, quiet, step, put, least, most, 
         type="number"
         step="any"
         inputMode="decimal"
-        aria-label={unit ? `${label}, in ${UNIT_NAMES[unit] ?? unit}` : label}
+        aria-label={withUnit(label, unit)}
         aria-describedby={refusalId}
         aria-invalid={refusalId && typed !== null ? true : undefined}
         value={shown}
@@ -62,7 +63,6 @@ export function NumberWord({ label, value, unit, quiet, step, put, least, most, 
 }
 
 const STEPS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 };
-const UNIT_NAMES: Readonly<Record<string, string>> = { '°': 'degrees', m: 'metres' };
 
 function fieldText(value: number): string {
   return String(Number(value.toPrecision(6)));

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import type { Edit } from '../edit/draft.ts';
-import type { Piece, Sentence } from '../sentence/piece.ts';
+import { type Piece, type Sentence, spoken } from '../sentence/piece.ts';
 import { useBench, useSession } from '../state/bench.ts';
 import { Choice } from './Choice.tsx';
 import { NumberWord } from './NumberWord.tsx';
@@ -81,9 +81,4 @@ function PieceView({ piece, make, refusalId }: PieceProps) {
 /** Pieces keyed by their label where they have one, so that a field keeps the focus while words around it change. */
 function keyed(sentence: Sentence): [string, Piece][] {
   return sentence.map((piece, i) => ['label' in piece ? `${piece.is} ${piece.label}` : `${i}`, piece]);
-}
-
-/** A name that holds the words one sees, so that whoever speaks to the page can say them. */
-function spoken({ text, label }: { text: string; label: string }): string {
-  return label.toLowerCase().includes(text.toLowerCase()) ? label : `${text}: ${label}`;
 }

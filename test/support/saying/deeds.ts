@@ -10,6 +10,7 @@ import { removeBone } from '../../../src/workbench/edit/removeBone.ts';
 import { removeLink } from '../../../src/workbench/edit/removeLink.ts';
 import { renameBone } from '../../../src/workbench/edit/renameBone.ts';
 import { addSwitch, removeSwitch, renameSwitch } from '../../../src/workbench/edit/switches.ts';
+import { DOES } from '../../../src/workbench/sentence/linkSentence.ts';
 import { outputSays } from '../../../src/workbench/sentence/outputs.ts';
 import { sayings } from './sayings.ts';
 
@@ -72,15 +73,6 @@ function newSwitches(rig: Rig, { name: bone, switches = [] }: Bone): Deed[] {
   }));
 }
 
-const HOW = {
-  follow: 'follows',
-  aim: 'aims at',
-  span: 'spans to',
-  share: 'shares the twist of',
-  limit: 'is limited',
-  reach: 'reaches for',
-} as const;
-
 function newLinks(rig: Rig, { name: bone, links = [] }: Bone): Deed[] {
   const own = boneIn(rig, bone)?.links?.map(({ name }) => name) ?? [];
   const missing = boneIn(rig, bone) ? links.filter(({ name }) => !own.includes(name)) : [];
@@ -92,7 +84,7 @@ function newLinks(rig: Rig, { name: bone, links = [] }: Bone): Deed[] {
       {
         moves: [
           { do: 'press', button: `Add a link to ${bone}` },
-          { do: 'choose', field: `what the new link on ${bone} does`, says: HOW[link.kind] },
+          { do: 'choose', field: `what the new link on ${bone} does`, says: DOES[link.kind] },
           ...(other === undefined
             ? []
             : [{ do: 'choose', field: `bone for the new link on ${bone}`, says: other } as const]),

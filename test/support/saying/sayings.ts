@@ -5,7 +5,7 @@ import { boneSentence, lockSentence } from '../../../src/workbench/sentence/bone
 import { driverSentence } from '../../../src/workbench/sentence/driverSentence.ts';
 import { linkSentence } from '../../../src/workbench/sentence/linkSentence.ts';
 import { keySentences, mapSentence } from '../../../src/workbench/sentence/mapSentence.ts';
-import type { Piece } from '../../../src/workbench/sentence/piece.ts';
+import { type Piece, spoken, withUnit } from '../../../src/workbench/sentence/piece.ts';
 import { restSentence } from '../../../src/workbench/sentence/restSentence.ts';
 import { scopeOf } from '../../../src/workbench/sentence/scope.ts';
 import { switchSentence } from '../../../src/workbench/sentence/switchSentence.ts';
@@ -56,8 +56,6 @@ export function sayings(draft: Draft, wanted: Rig, exercise: Exercise): Deed[] {
   });
 }
 
-const UNITS: Readonly<Record<string, string>> = { '°': 'degrees', m: 'metres' };
-
 function said(piece: Piece, goal: Piece | undefined): Deed | null {
   if (piece.is === 'press') return { moves: [{ do: 'press', button: spoken(piece) }], edits: [piece.edit] };
   if (piece.is === 'choice' && goal?.is === 'choice' && goal.value !== piece.value) {
@@ -69,7 +67,7 @@ function said(piece: Piece, goal: Piece | undefined): Deed | null {
     };
   }
   if (piece.is === 'number' && goal?.is === 'number' && goal.value !== piece.value) {
-    const field = piece.unit ? `${piece.label}, in ${UNITS[piece.unit] ?? piece.unit}` : piece.label;
+    const field = withUnit(piece.label, piece.unit);
     return { moves: [{ do: 'write', field, text: String(goal.value) }], edits: [piece.edit(goal.value)] };
   }
   if (piece.is === 'mark' && goal?.is === 'mark' && goal.on !== piece.on) {
@@ -77,7 +75,3 @@ function said(piece: Piece, goal: Piece | undefined): Deed | null {
   }
   return null;
 }
-
-/** A button's name, as the page makes it. */
-const spoken = ({ text, label }: { text: string; label: string }): string =>
-  label.toLowerCase().includes(text.toLowerCase()) ? label : `${text}: ${label}`;
